@@ -1,0 +1,57 @@
+package org.gusset.core.diagnostic;
+
+import java.util.Locale;
+
+/** Turns phrases into text. Hosts replace it to translate, or to show lengths in another unit. */
+public interface Wording {
+    /** The sentence for a phrase. */
+    String say(Phrase phrase);
+
+    /** English, lengths in centimetres with two decimals at most. */
+    static Wording english() {
+        return filling(Wording::plain);
+    }
+
+    /** English templates, with each fact shown by {@code show}. */
+    static Wording filling(java.util.function.Function<Fact, String> show) {
+        return phrase -> {
+            StringBuilder out = new StringBuilder();
+            String template = phrase.english();
+            int at = 0;
+            while (at < template.length()) {
+                int open = template.indexOf('{', at);
+                int close = open < 0 ? -1 : template.indexOf('}', open);
+                if (close < 0) {
+                    break;
+                }
+                Fact fact = phrase.facts().get(template.substring(open + 1, close));
+                out.append(template, at, open);
+                out.append(fact == null ? template.substring(open, close + 1) : show.apply(fact));
+                at = close + 1;
+            }
+            return out.append(template, at, template.length()).toString();
+        };
+    }
+
+    /** How {@link #english()} shows a fact. */
+    static String plain(Fact fact) {
+        if (fact instanceof Fact.Words words) {
+            return words.text();
+        }
+        if (fact instanceof Fact.Length length) {
+            return trimmed(length.mm() / 10, Math.abs(length.mm()) < 1 ? 4 : 2) + " cm";
+        }
+        if (fact instanceof Fact.Angle angle) {
+            return trimmed(angle.degrees(), 2) + " deg";
+        }
+        return trimmed(((Fact.Number) fact).value(), 4);
+    }
+
+    private static String trimmed(double value, int decimals) {
+        String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
+        if (text.indexOf('.') >= 0) {
+            text = text.replaceAll("0+$", "").replaceAll("\\.$", "");
+        }
+        return text.equals("-0") ? "0" : text;
+    }
+}

@@ -1,0 +1,116 @@
+package org.gusset.core.draft;
+
+import java.util.List;
+import org.gusset.core.check.Finding;
+import org.gusset.core.diagnostic.Diagnostic;
+import org.gusset.core.measure.Measurements;
+import org.gusset.core.pattern.Piece;
+
+/**
+ * What a draft gives for one body and one set of choices. Immutable; holds sound pieces only, the rest is in
+ * {@link #refused()} with the reasons.
+ */
+public final class Drawing {
+    private final Content content;
+
+    /** All that a drawing holds. */
+    record Content(
+            String title,
+            String note,
+            Measurements measurements,
+            Choices choices,
+            List<Cloth> cloths,
+            List<Piece> pieces,
+            List<RefusedPiece> refused,
+            List<String> leftOut,
+            List<NamedValue> values,
+            List<PieceValues> pieceValues,
+            List<Step> steps,
+            List<Finding> findings,
+            List<Diagnostic> diagnostics,
+            String fingerprint) {}
+
+    Drawing(Content content) {
+        this.content = content;
+    }
+
+    /** The draft's title. */
+    public String title() {
+        return content.title();
+    }
+
+    /** The draft's note; empty if it has none. */
+    public String note() {
+        return content.note();
+    }
+
+    public Measurements measurements() {
+        return content.measurements();
+    }
+
+    /** What the host chose; the values of all choices are among {@link #values()}. */
+    public Choices choices() {
+        return content.choices();
+    }
+
+    public List<Cloth> cloths() {
+        return content.cloths();
+    }
+
+    /** The sound pieces in file order. */
+    public List<Piece> pieces() {
+        return content.pieces();
+    }
+
+    /** The pieces that could not be made. */
+    public List<RefusedPiece> refused() {
+        return content.refused();
+    }
+
+    /** The names of pieces that the choices leave out. */
+    public List<String> leftOut() {
+        return content.leftOut();
+    }
+
+    /** Measures, choices and values of the file, in file order. */
+    public List<NamedValue> values() {
+        return content.values();
+    }
+
+    /** What each piece names, in file order; pieces that are left out are not there. */
+    public List<PieceValues> pieceValues() {
+        return content.pieceValues();
+    }
+
+    public List<Step> steps() {
+        return content.steps();
+    }
+
+    /** What the checks and seams found, in file order. */
+    public List<Finding> findings() {
+        return content.findings();
+    }
+
+    /** Every message, those of failed checks among them, in file order. */
+    public List<Diagnostic> diagnostics() {
+        return content.diagnostics();
+    }
+
+    /** True if nothing is wrong: no error, no refused piece, no failed check. */
+    public boolean proved() {
+        return content.refused().isEmpty() && content.diagnostics().stream().noneMatch(Diagnostic::isError);
+    }
+
+    /** The names of the measures that the body's table lacks and that rules estimated. */
+    public List<String> estimated() {
+        return values().stream()
+                .filter(v -> v instanceof NamedValue.Amount a && a.estimated())
+                .map(NamedValue::name)
+                .toList();
+    }
+
+    /** Twelve hexadecimal digits that stand for the draft's text, the choices and the version of the library. */
+    public String fingerprint() {
+        return content.fingerprint();
+    }
+}

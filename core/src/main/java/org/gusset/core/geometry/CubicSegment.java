@@ -1,0 +1,59 @@
+package org.gusset.core.geometry;
+
+/** A cubic Bezier stretch. */
+public record CubicSegment(Point start, Point control1, Point control2, Point end) implements Segment {
+    @Override
+    public Point at(double t) {
+        throw new UnsupportedOperationException();
+    }
+
+    @Override
+    public Vector derivative(double t) {
+        throw new UnsupportedOperationException();
+    }
+
+    @Override
+    public double length() {
+        throw new UnsupportedOperationException();
+    }
+
+    @Override
+    public double lengthTo(double t) {
+        throw new UnsupportedOperationException();
+    }
+
+    @Override
+    public double parameterAt(double length) {
+        throw new UnsupportedOperationException();
+    }
+
+    @Override
+    public Vector tangent(double t) {
+        throw new UnsupportedOperationException();
+    }
+
+    @Override
+    public double curvature(double t) {
+        throw new UnsupportedOperationException();
+    }
+
+    @Override
+    public Segment reversed() {
+        throw new UnsupportedOperationException();
+    }
+
+    @Override
+    public Segment transformed(Transform by) {
+        throw new UnsupportedOperationException();
+    }
+
+    @Override
+    public Segment part(double t0, double t1) {
+        throw new UnsupportedOperationException();
+    }
+
+    @Override
+    public Box bounds() {
+        throw new UnsupportedOperationException();
+    }
+}

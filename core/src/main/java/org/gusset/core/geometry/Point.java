@@ -1,0 +1,25 @@
+package org.gusset.core.geometry;
+
+/** A place in a piece's flat frame, in millimetres: x counts to the right, y counts down. */
+public record Point(double x, double y) {
+    /** The origin of the frame. */
+    public static final Point ORIGIN = new Point(0, 0);
+
+    public Point plus(Vector by) {
+        return new Point(x + by.dx(), y + by.dy());
+    }
+
+    /** The way from {@code other} to this point. */
+    public Vector minus(Point other) {
+        return new Vector(x - other.x, y - other.y);
+    }
+
+    public double distance(Point other) {
+        return minus(other).length();
+    }
+
+    /** The point that divides the way to {@code other}: this point at 0, the other at 1. */
+    public Point toward(Point other, double share) {
+        return new Point(x + (other.x - x) * share, y + (other.y - y) * share);
+    }
+}

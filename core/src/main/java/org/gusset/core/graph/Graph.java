@@ -1,0 +1,73 @@
+package org.gusset.core.graph;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.gusset.core.diagnostic.Place;
+import org.jspecify.annotations.Nullable;
+
+/** Definitions in an order in which each stands after what it needs. Immutable; made by a {@link Builder}. */
+public final class Graph {
+    private final List<Definition<?>> definitions;
+
+    private Graph(List<Definition<?>> definitions) {
+        this.definitions = List.copyOf(definitions);
+    }
+
+    public List<Definition<?>> definitions() {
+        return definitions;
+    }
+
+    public int size() {
+        return definitions.size();
+    }
+
+    public Definition<?> definition(Handle<?> handle) {
+        return definitions.get(handle.index());
+    }
+
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    /** Collects definitions. Not for use by several threads. */
+    public static final class Builder {
+        private final List<Definition<?>> definitions = new ArrayList<>();
+        private @Nullable Handle<Boolean> condition;
+
+        private Builder() {}
+
+        /** Adds a node. The inputs must come from this builder, which keeps the graph free of circles. */
+        public <T> Handle<T> define(
+                String name,
+                Class<T> type,
+                Operation<? extends T> operation,
+                Place place,
+                List<? extends Handle<?>> inputs) {
+            Handle<T> handle = new Handle<>(definitions.size(), name, type);
+            for (Handle<?> input : inputs) {
+                if (input.index() >= definitions.size()
+                        || !definitions.get(input.index()).handle().equals(input)) {
+                    throw new IllegalArgumentException(input + " is not of this graph");
+                }
+            }
+            definitions.add(
+                    new Definition<>(handle, operation, List.copyOf(inputs), Optional.ofNullable(condition), place));
+            return handle;
+        }
+
+        /** All that is defined from now on is left out where the condition does not hold; null ends that. */
+        public Builder onlyIf(@Nullable Handle<Boolean> holds) {
+            this.condition = holds;
+            return this;
+        }
+
+        public int size() {
+            return definitions.size();
+        }
+
+        public Graph build() {
+            return new Graph(definitions);
+        }
+    }
+}

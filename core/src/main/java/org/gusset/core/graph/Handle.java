@@ -1,0 +1,20 @@
+package org.gusset.core.graph;
+
+/**
+ * A typed name for one node of a graph.
+ *
+ * @param index the node's number; a node's inputs have smaller ones
+ * @param name what it is called, with the piece in front ({@code Back.tip}); empty for what stands inside an expression
+ * @param type the Java type of its value
+ */
+public record Handle<T>(int index, String name, Class<T> type) {
+    /** True if the draft names it. */
+    public boolean named() {
+        return !name.isEmpty();
+    }
+
+    @Override
+    public String toString() {
+        return named() ? name : "#" + index;
+    }
+}

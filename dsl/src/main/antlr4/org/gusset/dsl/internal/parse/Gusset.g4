@@ -1,0 +1,6 @@
+grammar Gusset;
+
+file: EOF;
+
+WORD: [a-z]+;
+BLANK: [ \t\r\n]+ -> skip;
