@@ -57,13 +57,13 @@ public final class MeasureTable {
                                     name,
                                     "megabytes",
                                     LARGEST_MEGABYTES)
-                            .with(Hint.of("MEA103.hint", "Split it into smaller tables.")));
+                            .with(Hint.of("MEA203.hint", "Split it into smaller tables.")));
         }
         if (TextFile.binary(bytes)) {
             return unreadable(
                     name,
                     Diagnostic.of(TableCode.NOT_TEXT, Place.named(name), "table", name)
-                            .with(Hint.of("MEA102.hint", "Save it out of the spreadsheet as CSV in UTF-8.")));
+                            .with(Hint.of("MEA202.hint", "Save it out of the spreadsheet as CSV in UTF-8.")));
         }
         OptionalLong badLine = TextFile.firstBadLine(bytes);
         if (badLine.isPresent()) {
@@ -76,7 +76,7 @@ public final class MeasureTable {
                                     name,
                                     "line",
                                     Long.toString(badLine.getAsLong()))
-                            .with(Hint.of("MEA101.hint", "Save it again with the encoding UTF-8.")));
+                            .with(Hint.of("MEA201.hint", "Save it again with the encoding UTF-8.")));
         }
         return read(name, TextFile.text(bytes));
     }

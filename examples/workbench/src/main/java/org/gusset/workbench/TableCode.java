@@ -5,21 +5,21 @@ import org.gusset.core.diagnostic.Severity;
 
 /** What can be wrong with a table of measures as a whole; single amounts have codes of their own in the core. */
 public enum TableCode implements Code {
-    NOT_UTF8("MEA101", Severity.ERROR, "{table} is not UTF-8 text; line {line} has a byte that does not belong there."),
-    NOT_TEXT("MEA102", Severity.ERROR, "{table} is not a table in text form."),
-    TOO_BIG("MEA103", Severity.ERROR, "{table} is larger than {megabytes} MB."),
-    NO_BODIES("MEA104", Severity.ERROR, "{table} has no bodies."),
-    NO_MEASURES("MEA105", Severity.ERROR, "{table} has bodies but no measures."),
-    RAGGED_ROW("MEA106", Severity.ERROR, "This row has {cells} cells where the headings are {headings}."),
-    BAD_QUOTES("MEA107", Severity.ERROR, "{table} cannot be read beyond line {line}: a quoted cell does not end where it should."),
-    PLAIN_NUMBER("MEA108", Severity.ERROR, "`{text}`, the {measure} of {body}, has no unit."),
-    NOT_A_MEASURE("MEA109", Severity.ERROR, "`{text}`, the {measure} of {body}, is a share and not a measure."),
-    SAME_MEASURE("MEA110", Severity.ERROR, "The measure {measure} stands in this table twice."),
-    SAME_BODY("MEA111", Severity.ERROR, "The body {body} stands in this table twice."),
-    NO_MEASURE_NAME("MEA112", Severity.ERROR, "There are amounts here but no name of a measure."),
-    NO_BODY_NAME("MEA113", Severity.ERROR, "There are amounts here but no name of a body."),
-    UNKNOWN_HEADING_UNIT("MEA114", Severity.ERROR, "`{unit}` in this heading is not a unit of length or angle."),
-    LEFT_OUT("MEA115", Severity.WARNING, "The column {heading} has no unit and holds no amounts; it is left out.");
+    NOT_UTF8("MEA201", Severity.ERROR, "{table} is not UTF-8 text; line {line} has a byte that does not belong there."),
+    NOT_TEXT("MEA202", Severity.ERROR, "{table} is not a table in text form."),
+    TOO_BIG("MEA203", Severity.ERROR, "{table} is larger than {megabytes} MB."),
+    NO_BODIES("MEA204", Severity.ERROR, "{table} has no bodies."),
+    NO_MEASURES("MEA205", Severity.ERROR, "{table} has bodies but no measures."),
+    RAGGED_ROW("MEA206", Severity.ERROR, "This row has {cells} cells where the headings are {headings}."),
+    BAD_QUOTES("MEA207", Severity.ERROR, "{table} cannot be read beyond line {line}: a quoted cell does not end where it should."),
+    PLAIN_NUMBER("MEA208", Severity.ERROR, "`{text}`, the {measure} of {body}, has no unit."),
+    NOT_A_MEASURE("MEA209", Severity.ERROR, "`{text}`, the {measure} of {body}, is a share and not a measure."),
+    SAME_MEASURE("MEA210", Severity.ERROR, "The measure {measure} stands in this table twice."),
+    SAME_BODY("MEA211", Severity.ERROR, "The body {body} stands in this table twice."),
+    NO_MEASURE_NAME("MEA212", Severity.ERROR, "There are amounts here but no name of a measure."),
+    NO_BODY_NAME("MEA213", Severity.ERROR, "There are amounts here but no name of a body."),
+    UNKNOWN_HEADING_UNIT("MEA214", Severity.ERROR, "`{unit}` in this heading is not a unit of length or angle."),
+    LEFT_OUT("MEA215", Severity.WARNING, "The column {heading} has no unit and holds no amounts; it is left out.");
 
     private final String id;
     private final Severity severity;

@@ -98,13 +98,13 @@ final class TableReading {
                 } else if (headings.cell(c).isEmpty() && !toldOfColumn[c]) {
                     toldOfColumn[c] = true;
                     diagnostics.add(Diagnostic.of(TableCode.NO_BODY_NAME, place(row, c))
-                            .with(Hint.of("MEA113.hint", "Write the body's name at the head of the column.")));
+                            .with(Hint.of("MEA213.hint", "Write the body's name at the head of the column.")));
                 }
             }
         }
         if (measures.isEmpty() && diagnostics.isEmpty()) {
             diagnostics.add(Diagnostic.of(TableCode.NO_MEASURES, place(headings, 0), "table", table)
-                    .with(Hint.of("MEA105.hint", "Below the names write one row per measure, as `chest, 97 cm`.")));
+                    .with(Hint.of("MEA205.hint", "Below the names write one row per measure, as `chest, 97 cm`.")));
         }
     }
 
@@ -112,7 +112,7 @@ final class TableReading {
         String measure = row.cell(0);
         if (measure.isEmpty()) {
             diagnostics.add(Diagnostic.of(TableCode.NO_MEASURE_NAME, place(row, 0))
-                    .with(Hint.of("MEA112.hint", "Write the measure's name in the first cell of the row, as `chest`.")));
+                    .with(Hint.of("MEA212.hint", "Write the measure's name in the first cell of the row, as `chest`.")));
             return false;
         }
         return isNewMeasure(measure, place(row, 0), seen);
@@ -132,7 +132,7 @@ final class TableReading {
             }
             if (row.cell(0).isEmpty()) {
                 diagnostics.add(Diagnostic.of(TableCode.NO_BODY_NAME, place(row, 0))
-                        .with(Hint.of("MEA113.hint2", "Write the body's name in the first cell of the row.")));
+                        .with(Hint.of("MEA213.hint2", "Write the body's name in the first cell of the row.")));
                 continue;
             }
             Optional<Body> body = newBody(row.cell(0), place(row, 0), seen);
@@ -158,13 +158,13 @@ final class TableReading {
         Optional<Unit> unit = Unit.of(matcher.group(2)).filter(u -> u != Unit.PERCENT);
         if (measure.isEmpty()) {
             diagnostics.add(Diagnostic.of(TableCode.NO_MEASURE_NAME, place)
-                    .with(Hint.of("MEA112.hint2", "Write the measure before its unit, as `chest [mm]`.")));
+                    .with(Hint.of("MEA212.hint2", "Write the measure before its unit, as `chest [mm]`.")));
             return new Heading("", unit, false);
         }
         if (unit.isEmpty()) {
             diagnostics.add(Diagnostic.of(TableCode.UNKNOWN_HEADING_UNIT, place, "unit", matcher.group(2))
                     .with(Hint.of(
-                            "MEA114.hint",
+                            "MEA214.hint",
                             "Write it as `{measure} [mm]`, `{measure} [cm]` or `{measure} [in]`.",
                             "measure",
                             measure)));
@@ -180,13 +180,13 @@ final class TableReading {
         if (!anyAmount) {
             if (anything) {
                 diagnostics.add(Diagnostic.of(TableCode.LEFT_OUT, place, "heading", text.isEmpty() ? "without a name" : "`" + text + "`")
-                        .with(Hint.of("MEA115.hint", "If it is a measure, write its unit into the heading, as `chest [mm]`.")));
+                        .with(Hint.of("MEA215.hint", "If it is a measure, write its unit into the heading, as `chest [mm]`.")));
             }
             return new Heading(text, Optional.empty(), false);
         }
         if (text.isEmpty()) {
             diagnostics.add(Diagnostic.of(TableCode.NO_MEASURE_NAME, place)
-                    .with(Hint.of("MEA112.hint2", "Write the measure before its unit, as `chest [mm]`.")));
+                    .with(Hint.of("MEA212.hint2", "Write the measure before its unit, as `chest [mm]`.")));
             return new Heading(text, Optional.empty(), false);
         }
         return new Heading(text, Optional.empty(), isNewMeasure(text, place, measures));
@@ -223,10 +223,10 @@ final class TableReading {
     private static Diagnostic withoutUnit(Body body, String measure, String cell, Place place) {
         if (cell.endsWith("%")) {
             return Diagnostic.of(TableCode.NOT_A_MEASURE, place, "text", cell, "measure", measure, "body", body.name)
-                    .with(Hint.of("MEA109.hint", "Write a length, as `97 cm` or `38 1/2 in`."));
+                    .with(Hint.of("MEA209.hint", "Write a length, as `97 cm` or `38 1/2 in`."));
         }
         return Diagnostic.of(TableCode.PLAIN_NUMBER, place, "text", cell, "measure", measure, "body", body.name)
-                .with(Hint.of("MEA108.hint", "Write `{text} cm` or `{text} in`.", "text", cell));
+                .with(Hint.of("MEA208.hint", "Write `{text} cm` or `{text} in`.", "text", cell));
     }
 
     private Optional<Body> newBody(String name, Place place, Map<String, Place> seen) {
@@ -234,7 +234,7 @@ final class TableReading {
         if (first != null) {
             diagnostics.add(Diagnostic.of(TableCode.SAME_BODY, place, "body", name)
                     .with(new Related(Phrase.of("first", "It stands here first."), first))
-                    .with(Hint.of("MEA111.hint", "Give each body a name of its own.")));
+                    .with(Hint.of("MEA211.hint", "Give each body a name of its own.")));
             return Optional.empty();
         }
         Body body = new Body(name);
@@ -250,7 +250,7 @@ final class TableReading {
         diagnostics.add(Diagnostic.of(TableCode.SAME_MEASURE, place, "measure", measure)
                 .with(new Related(Phrase.of("first", "It stands here first."), first))
                 .with(Hint.of(
-                        "MEA110.hint",
+                        "MEA210.hint",
                         "Keep one of them; case, blanks, hyphens and underscores make no difference to a name.")));
         return false;
     }
@@ -263,7 +263,7 @@ final class TableReading {
         }
         diagnostics.add(Diagnostic.of(TableCode.RAGGED_ROW, place(row, Math.min(cells, wanted) - 1), "cells", cells, "headings", wanted)
                 .with(Hint.of(
-                        "MEA106.hint",
+                        "MEA206.hint",
                         cells < wanted
                                 ? "Keep the separators of empty cells."
                                 : "Write decimals with a point, and put a cell that has a separator in it between quotation marks.")));
@@ -273,7 +273,7 @@ final class TableReading {
     private void noBodies() {
         diagnostics.add(Diagnostic.of(TableCode.NO_BODIES, Place.named(table), "table", table)
                 .with(Hint.of(
-                        "MEA104.hint",
+                        "MEA204.hint",
                         "The first row is `measure` and then the bodies' names, each further row one measure with its amounts.")));
     }
 

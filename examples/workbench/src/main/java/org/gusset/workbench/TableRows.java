@@ -64,7 +64,7 @@ record TableRows(List<Row> rows, List<Diagnostic> diagnostics) {
                             "line",
                             Long.toString(last + 1))
                     .with(Hint.of(
-                            "MEA107.hint",
+                            "MEA207.hint",
                             "A cell that starts with a quotation mark must end with one; inches are written `38 in`, without a sign.")));
         }
         return new TableRows(List.copyOf(rows), List.copyOf(diagnostics));
