@@ -1,59 +1,64 @@
 package org.gusset.core.geometry;
 
-/** A straight stretch. */
+/** A straight stretch. One without length has the zero vector for its tangent. */
 public record LineSegment(Point start, Point end) implements Segment {
     @Override
     public Point at(double t) {
-        throw new UnsupportedOperationException();
+        return t == 1 ? end : start.toward(end, t);
     }
 
     @Override
     public Vector derivative(double t) {
-        throw new UnsupportedOperationException();
+        return end.minus(start);
     }
 
     @Override
     public double length() {
-        throw new UnsupportedOperationException();
+        return start.distance(end);
     }
 
     @Override
     public double lengthTo(double t) {
-        throw new UnsupportedOperationException();
+        return length() * t;
     }
 
     @Override
     public double parameterAt(double length) {
-        throw new UnsupportedOperationException();
+        double whole = length();
+        return whole == 0 ? 0 : Math.max(0, Math.min(1, length / whole));
     }
 
     @Override
     public Vector tangent(double t) {
-        throw new UnsupportedOperationException();
+        return end.minus(start).unit();
     }
 
     @Override
     public double curvature(double t) {
-        throw new UnsupportedOperationException();
+        return 0;
     }
 
     @Override
-    public Segment reversed() {
-        throw new UnsupportedOperationException();
+    public LineSegment reversed() {
+        return new LineSegment(end, start);
     }
 
     @Override
-    public Segment transformed(Transform by) {
-        throw new UnsupportedOperationException();
+    public LineSegment transformed(Transform by) {
+        return new LineSegment(by.apply(start), by.apply(end));
     }
 
     @Override
-    public Segment part(double t0, double t1) {
-        throw new UnsupportedOperationException();
+    public LineSegment part(double t0, double t1) {
+        return new LineSegment(at(t0), at(t1));
     }
 
     @Override
     public Box bounds() {
-        throw new UnsupportedOperationException();
+        return new Box(
+                Math.min(start.x(), end.x()),
+                Math.min(start.y(), end.y()),
+                Math.max(start.x(), end.x()),
+                Math.max(start.y(), end.y()));
     }
 }

@@ -1,6 +1,11 @@
 package org.gusset.core.geometry;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import org.gusset.core.diagnostic.Fact;
+import org.gusset.core.diagnostic.Fault;
+import org.jspecify.annotations.Nullable;
 
 /**
  * An analytic path: one or more segments that meet end to end (within {@link #COINCIDE}). Immutable. Positions on it are arc
@@ -10,8 +15,14 @@ public final class Path {
     /** Ends closer than this coincide, in mm. */
     public static final double COINCIDE = 1e-6;
 
+    /** Arc lengths closer than this to a joint are at the joint, in mm. */
+    static final double JOINT = 1e-9;
+
     private final List<Segment> segments;
     private final boolean endless;
+
+    /** Made when first asked for; two threads may both make it and get the same. */
+    private @Nullable Stations stations;
 
     private Path(List<Segment> segments, boolean endless) {
         this.segments = List.copyOf(segments);
@@ -24,6 +35,16 @@ public final class Path {
      * @throws IllegalArgumentException if there is none, or two neighbours do not meet
      */
     public static Path of(List<? extends Segment> segments) {
+        if (segments.isEmpty()) {
+            throw new IllegalArgumentException("a path needs a segment");
+        }
+        for (int i = 1; i < segments.size(); i++) {
+            double gap = segments.get(i).start().distance(segments.get(i - 1).end());
+            if (!(gap <= COINCIDE)) {
+                throw new IllegalArgumentException(
+                        "segment " + i + " starts " + gap + " mm from the end of the one before");
+            }
+        }
         return new Path(List.copyOf(segments), false);
     }
 
@@ -33,7 +54,11 @@ public final class Path {
 
     /** A straight or bent line through two or more points; stretches shorter than {@link #COINCIDE} are kept. */
     public static Path line(Point... points) {
-        throw new UnsupportedOperationException();
+        List<Segment> segments = new ArrayList<>();
+        for (int i = 1; i < points.length; i++) {
+            segments.add(new LineSegment(points[i - 1], points[i]));
+        }
+        return of(segments);
     }
 
     /**
@@ -58,13 +83,38 @@ public final class Path {
         return endless;
     }
 
-    /** True if every segment is straight and all lie on one line. */
+    /** True if every segment is straight and all lie on one line (within {@link #COINCIDE}); false without length. */
     public boolean straight() {
-        throw new UnsupportedOperationException();
+        List<Point> points = new ArrayList<>();
+        for (Segment segment : segments) {
+            points.add(segment.start());
+            if (segment instanceof CubicSegment cubic) {
+                points.add(cubic.control1());
+                points.add(cubic.control2());
+            } else if (segment instanceof ArcSegment && segment.length() > COINCIDE) {
+                return false;
+            }
+            points.add(segment.end());
+        }
+        Point from = start();
+        Point furthest = from;
+        for (Point p : points) {
+            if (p.distance(from) > furthest.distance(from)) {
+                furthest = p;
+            }
+        }
+        Vector way = furthest.minus(from).unit();
+        for (Point p : points) {
+            if (!(Math.abs(way.cross(p.minus(from))) <= COINCIDE)) {
+                return false;
+            }
+        }
+        return furthest.distance(from) > COINCIDE;
     }
 
+    /** True if the end coincides with the start, for a path that has length. */
     public boolean closed() {
-        throw new UnsupportedOperationException();
+        return !endless && start().distance(end()) <= COINCIDE && length() > COINCIDE;
     }
 
     public Point start() {
@@ -77,53 +127,98 @@ public final class Path {
 
     /** The arc length in mm, to 1e-10 relative. */
     public double length() {
-        throw new UnsupportedOperationException();
+        return stations().length();
     }
 
     /** The point at arc length s; s is clamped to the path (not clamped on an endless path). */
     public Point at(double s) {
-        throw new UnsupportedOperationException();
+        if (endless) {
+            return start().plus(tangent(0).times(s));
+        }
+        Stations.Place place = stations().after(s);
+        return segments.get(place.index()).at(place.t());
     }
 
     /** The unit way of travel at s; at a corner that of the stretch that begins there, at the end that of the last. */
     public Vector tangent(double s) {
-        throw new UnsupportedOperationException();
+        Stations.Place place = stations().after(s);
+        return segments.get(place.index()).tangent(place.t());
     }
 
     /** The unit way of travel at s; at a corner that of the stretch that ends there. */
     public Vector tangentBefore(double s) {
-        throw new UnsupportedOperationException();
+        Stations.Place place = stations().before(s);
+        return segments.get(place.index()).tangent(place.t());
     }
 
-    /** Signed curvature in 1/mm at s, positive where the path turns left as seen. */
+    /** Signed curvature in 1/mm at s, positive where the path turns left as seen; at a joint that of what begins there. */
     public double curvature(double s) {
-        throw new UnsupportedOperationException();
+        Stations.Place place = stations().after(s);
+        return segments.get(place.index()).curvature(place.t());
     }
 
     public Path reversed() {
-        throw new UnsupportedOperationException();
+        List<Segment> out = new ArrayList<>();
+        for (Segment segment : segments) {
+            out.add(segment.reversed());
+        }
+        Collections.reverse(out);
+        return new Path(out, endless);
     }
 
     public Path transformed(Transform by) {
-        throw new UnsupportedOperationException();
+        List<Segment> out = new ArrayList<>();
+        for (Segment segment : segments) {
+            out.add(segment.transformed(by));
+        }
+        return new Path(out, endless);
     }
 
-    /** The stretch from arc length {@code from} to {@code to}; turned round if {@code from} is greater. */
+    /**
+     * The stretch from arc length {@code from} to {@code to}; turned round if {@code from} is greater. Both are clamped to the
+     * path, but not on an endless one, whose part has ends. Within 1e-9 mm of a joint the cut is made at the joint. A stretch
+     * without length is a line without length.
+     */
     public Path part(double from, double to) {
-        throw new UnsupportedOperationException();
+        if (endless) {
+            return line(at(from), at(to));
+        } else if (from > to) {
+            return part(to, from).reversed();
+        }
+        Stations.Place first = stations().after(from);
+        Stations.Place last = stations().before(to);
+        boolean nothing = first.index() > last.index() || first.index() == last.index() && first.t() >= last.t();
+        if (nothing || Math.min(to, length()) - Math.max(from, 0) <= JOINT) {
+            return line(at(from), at(from));
+        }
+        List<Segment> out = new ArrayList<>();
+        for (int i = first.index(); i <= last.index(); i++) {
+            double t0 = i == first.index() ? first.t() : 0;
+            double t1 = i == last.index() ? last.t() : 1;
+            Segment segment = segments.get(i);
+            out.add(t0 == 0 && t1 == 1 ? segment : segment.part(t0, t1));
+        }
+        return new Path(out, false);
     }
 
     /** The nearest place to a point; the first one along the path if several are equally near. */
     public Position nearest(Point to) {
-        throw new UnsupportedOperationException();
+        return NearestOnPath.of(this, to);
     }
 
-    /** Every place where this path meets another, in the order along this path. Stretches in common give their two ends. */
+    /**
+     * Every place where this path meets another, in the order along this path. What comes within {@link #COINCIDE} meets; a touch
+     * and a meeting at a joint count once, stretches in common give their two ends. On endless paths s may be negative or beyond
+     * the length; two endless paths on one line meet nowhere.
+     */
     public List<Meeting> meetings(Path other) {
         throw new UnsupportedOperationException();
     }
 
-    /** Every place where this path crosses or touches itself, but for neighbours that meet end to end and a closed path's ends. */
+    /**
+     * Every place where this path crosses or touches itself, but for neighbours that meet end to end and a closed path's ends;
+     * s is less than otherS. Loops shorter than 0.05 mm do not count.
+     */
     public List<Meeting> selfMeetings() {
         throw new UnsupportedOperationException();
     }
@@ -137,23 +232,51 @@ public final class Path {
         throw new UnsupportedOperationException();
     }
 
-    /** This path and then the others, which must each start where the one before ends. */
+    /**
+     * This path and then the others, which must each start where the one before ends.
+     *
+     * @throws Fault if there is a gap between two
+     * @throws IllegalArgumentException if there is no path
+     */
     public static Path joined(List<Path> paths) {
-        throw new UnsupportedOperationException();
+        List<Segment> out = new ArrayList<>();
+        for (int i = 0; i < paths.size(); i++) {
+            if (i > 0) {
+                double gap = paths.get(i).start().distance(paths.get(i - 1).end());
+                if (!(gap <= COINCIDE)) {
+                    throw Fault.of(GeometryCode.GAP, "first", i, "second", i + 1, "width", Fact.length(gap));
+                }
+            }
+            out.addAll(paths.get(i).segments);
+        }
+        return of(out);
     }
 
     /** Points along the path, both ends among them, such that the straight lines between stray at most {@code tolerance} mm. */
     public List<Point> flatten(double tolerance) {
-        throw new UnsupportedOperationException();
+        return Flattening.of(segments, tolerance);
     }
 
     public Box bounds() {
-        throw new UnsupportedOperationException();
+        return stations().bounds();
     }
 
-    /** The area in square mm that a closed path encloses: positive if it runs anticlockwise as seen. */
+    /**
+     * The area in square mm that a closed path encloses: positive if it runs anticlockwise as seen. An open path is closed by its
+     * chord.
+     */
     public double signedArea() {
-        throw new UnsupportedOperationException();
+        return EnclosedArea.of(segments);
+    }
+
+    /** Where the segments begin and end along this path. */
+    Stations stations() {
+        Stations made = stations;
+        if (made == null) {
+            made = new Stations(segments);
+            stations = made;
+        }
+        return made;
     }
 
     /** Segments equal, and both endless or not. */
