@@ -1,6 +1,69 @@
 package org.gusset.svg;
 
-/** A drawing's pieces and sheets as SVG. */
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.gusset.core.draft.Drawing;
+import org.gusset.core.pattern.Piece;
+import org.gusset.svg.internal.write.SvgWriter;
+import org.gusset.svg.scene.Scene;
+import org.gusset.svg.sheet.SheetContent;
+import org.gusset.svg.sheet.SheetOptions;
+import org.gusset.svg.sheet.Sheets;
+import org.gusset.svg.style.StyleTable;
+
+/**
+ * A drawing's pieces and sheets as SVG documents, one user unit being one millimetre, so that any viewer and printer shows true
+ * size. The same input gives the same text. Nothing is read, written or fetched.
+ */
 public final class Svg {
     private Svg() {}
+
+    /** The sheet with all sound pieces, in centimetres, with {@link SheetOptions#defaults()}. */
+    public static String sheet(Drawing drawing) {
+        return sheet(drawing, SheetOptions.defaults());
+    }
+
+    /** The sheet with all sound pieces. */
+    public static String sheet(Drawing drawing, SheetOptions options) {
+        return sheet(SheetContent.of(drawing), options);
+    }
+
+    /** The sheet with all pieces of a content put together by hand. */
+    public static String sheet(SheetContent content, SheetOptions options) {
+        return write(Sheets.all(content, options), options.styles());
+    }
+
+    /**
+     * The sheet of one piece.
+     *
+     * @throws IllegalArgumentException if the drawing does not hold the piece
+     */
+    public static String piece(Drawing drawing, Piece piece, SheetOptions options) {
+        return piece(SheetContent.of(drawing), piece, options);
+    }
+
+    /**
+     * The sheet of one piece of a content put together by hand.
+     *
+     * @throws IllegalArgumentException if the content does not hold the piece
+     */
+    public static String piece(SheetContent content, Piece piece, SheetOptions options) {
+        return write(Sheets.one(content, piece, options), options.styles());
+    }
+
+    /** A sheet for each sound piece, by the piece's name, in file order. */
+    public static Map<String, String> pieces(Drawing drawing, SheetOptions options) {
+        SheetContent content = SheetContent.of(drawing);
+        Map<String, String> sheets = new LinkedHashMap<>();
+        for (Piece piece : content.pieces()) {
+            sheets.put(piece.name(), piece(content, piece, options));
+        }
+        return Collections.unmodifiableMap(sheets);
+    }
+
+    /** Any scene as an SVG document. */
+    public static String write(Scene scene, StyleTable styles) {
+        return SvgWriter.write(scene, styles);
+    }
 }

@@ -8,6 +8,9 @@ public sealed interface Fact {
     /** A length in millimetres. */
     record Length(double mm) implements Fact {}
 
+    /** An area in square millimetres. */
+    record Area(double squareMm) implements Fact {}
+
     /** An angle in degrees. */
     record Angle(double degrees) implements Fact {}
 
@@ -20,6 +23,10 @@ public sealed interface Fact {
 
     static Fact length(double mm) {
         return new Length(mm);
+    }
+
+    static Fact area(double squareMm) {
+        return new Area(squareMm);
     }
 
     static Fact angle(double degrees) {

@@ -41,6 +41,14 @@ public record Phrase(String key, String english, Map<String, Fact> facts) {
         return new Phrase(key, english, facts);
     }
 
+    /** A phrase whose one fact is itself a phrase: its facts are taken over, so that they stay typed. */
+    public static Phrase within(String key, String english, String name, Phrase inner) {
+        Map<String, Fact> facts = new LinkedHashMap<>();
+        inner.facts().forEach((k, v) -> facts.put(name + "." + k, v));
+        String template = inner.english().replace("{", "{" + name + ".");
+        return new Phrase(key, english.replace("{" + name + "}", template), facts);
+    }
+
     /** The sentence in English with lengths in centimetres. */
     @Override
     public String toString() {

@@ -41,6 +41,9 @@ public interface Wording {
         if (fact instanceof Fact.Length length) {
             return trimmed(length.mm() / 10, Math.abs(length.mm()) < 1 ? 4 : 2) + " cm";
         }
+        if (fact instanceof Fact.Area area) {
+            return trimmed(area.squareMm() / 100, 2) + " cm²";
+        }
         if (fact instanceof Fact.Angle angle) {
             return trimmed(angle.degrees(), 2) + " deg";
         }

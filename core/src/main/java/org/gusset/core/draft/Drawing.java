@@ -3,6 +3,7 @@ package org.gusset.core.draft;
 import java.util.List;
 import org.gusset.core.check.Finding;
 import org.gusset.core.diagnostic.Diagnostic;
+import org.gusset.core.evaluate.Evaluation;
 import org.gusset.core.measure.Measurements;
 import org.gusset.core.pattern.Piece;
 
@@ -11,6 +12,8 @@ import org.gusset.core.pattern.Piece;
  * {@link #refused()} with the reasons.
  */
 public final class Drawing {
+    private final Draft draft;
+    private final Evaluation evaluation;
     private final Content content;
 
     /** All that a drawing holds. */
@@ -30,8 +33,25 @@ public final class Drawing {
             List<Diagnostic> diagnostics,
             String fingerprint) {}
 
-    Drawing(Content content) {
+    Drawing(Draft draft, Evaluation evaluation, Content content) {
+        this.draft = draft;
+        this.evaluation = evaluation;
         this.content = content;
+    }
+
+    /** The draft that this is a drawing of. */
+    public Draft draft() {
+        return draft;
+    }
+
+    /** The same draft and choices for other measures; only what depends on a changed one is computed anew. */
+    public Drawing with(Measurements measurements) {
+        return new Drafting(draft).draw(measurements, content.choices(), evaluation);
+    }
+
+    /** The same draft and body with other choices; only what depends on a changed one is computed anew. */
+    public Drawing with(Choices choices) {
+        return new Drafting(draft).draw(content.measurements(), choices, evaluation);
     }
 
     /** The draft's title. */

@@ -1,6 +1,7 @@
 package org.gusset.core.draft;
 
 import java.util.List;
+import org.gusset.core.diagnostic.Phrase;
 
 /**
  * One teaching step of a piece.
@@ -10,7 +11,7 @@ import java.util.List;
  * @param names what it introduces, in order
  * @param words the teacher's words, values filled in
  */
-public record Step(String piece, String title, List<String> names, List<String> words) {
+public record Step(String piece, String title, List<String> names, List<Phrase> words) {
     public Step {
         names = List.copyOf(names);
         words = List.copyOf(words);

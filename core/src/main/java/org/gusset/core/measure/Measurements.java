@@ -35,9 +35,14 @@ public record Measurements(String body, Map<String, Entry> entries) {
 
     /** These measures with one more, or another value for it. */
     public Measurements with(String name, Quantity quantity) {
+        return with(name, quantity, Place.named(body));
+    }
+
+    /** These measures with one more, or another value for it, and where it stands. */
+    public Measurements with(String name, Quantity quantity, Place place) {
         Map<String, Entry> all = new LinkedHashMap<>(entries);
         all.keySet().removeIf(k -> key(k).equals(key(name)));
-        all.put(name, new Entry(quantity, Place.named(body)));
+        all.put(name, new Entry(quantity, place));
         return new Measurements(body, all);
     }
 

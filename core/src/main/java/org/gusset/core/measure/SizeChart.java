@@ -13,4 +13,9 @@ public record SizeChart(String name, List<Measurements> sizes) {
     public Optional<Measurements> size(String name) {
         return sizes.stream().filter(m -> m.body().equals(name)).findFirst();
     }
+
+    /** The names of the sizes or bodies, in order. */
+    public List<String> names() {
+        return sizes.stream().map(Measurements::body).toList();
+    }
 }

@@ -2,6 +2,7 @@ package org.gusset.core.pattern;
 
 import java.util.List;
 import java.util.Optional;
+import org.gusset.core.diagnostic.Phrase;
 import org.gusset.core.geometry.Path;
 
 /**
@@ -24,7 +25,7 @@ public record Piece(
         Optional<Grain> grain,
         List<Notch> notches,
         List<Mark> marks,
-        List<String> labels) {
+        List<Phrase> labels) {
     public Piece {
         edges = List.copyOf(edges);
         cuts = List.copyOf(cuts);

@@ -3,6 +3,7 @@ package org.gusset.core.pattern;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.gusset.core.diagnostic.Phrase;
 import org.gusset.core.diagnostic.Place;
 import org.gusset.core.geometry.Path;
 import org.gusset.core.geometry.Point;
@@ -36,7 +37,7 @@ public record PieceSpec(
         boolean bias,
         List<NotchSpec> notches,
         List<Mark> marks,
-        List<String> labels) {
+        List<Phrase> labels) {
     /** A path with its name, and where the outline names it. */
     public record NamedPath(String name, Path path, Place place) {}
 

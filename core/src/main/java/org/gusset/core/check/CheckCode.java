@@ -1,0 +1,41 @@
+package org.gusset.core.check;
+
+import org.gusset.core.diagnostic.Code;
+import org.gusset.core.diagnostic.Severity;
+
+/** What checks find. */
+public enum CheckCode implements Code {
+    SEAM_OFF(
+            "SEW001",
+            "Seam `{seam}` does not match: {first} is {firstLength}, {second} is {secondLength}; {longer} is {difference}"
+                    + " too long for {wanted} (tolerance {tolerance})."),
+    CHECK_FAILED("SEW002", "A check does not hold: {telling}"),
+    EASE_TURNED("SEW003", "The ease of seam `{seam}` runs from {low} to {high}: the first must be the smaller."),
+    BELOW_RANGE("MEA111", "{name} is {value}, and the draft takes {low} at least.{causes}"),
+    ABOVE_RANGE("MEA112", "{name} is {value}, and the draft takes {high} at most.{causes}"),
+    RANGE_TURNED(
+            "MEA113", "The range of {name} runs from {low} to {high} for this body: the first must be the smaller.");
+
+    private final String id;
+    private final String english;
+
+    CheckCode(String id, String english) {
+        this.id = id;
+        this.english = english;
+    }
+
+    @Override
+    public String id() {
+        return id;
+    }
+
+    @Override
+    public Severity severity() {
+        return Severity.ERROR;
+    }
+
+    @Override
+    public String english() {
+        return english;
+    }
+}

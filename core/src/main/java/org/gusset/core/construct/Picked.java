@@ -1,0 +1,61 @@
+package org.gusset.core.construct;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.gusset.core.diagnostic.Fault;
+import org.gusset.core.geometry.Meeting;
+import org.gusset.core.geometry.Path;
+import org.gusset.core.geometry.Point;
+import org.jspecify.annotations.Nullable;
+
+/** One meeting out of those found. */
+final class Picked {
+    private Picked() {}
+
+    /** The only one, or the one nearest to a point; several without a point to pick by are a fault that lists them. */
+    static Point one(List<Meeting> meetings, @Nullable Point near, String first, String second) {
+        if (near != null) {
+            Point best = meetings.get(0).point();
+            for (Meeting meeting : meetings) {
+                if (meeting.point().distance(near) < best.distance(near)) {
+                    best = meeting.point();
+                }
+            }
+            return best;
+        }
+        if (meetings.size() > 1) {
+            String places = meetings.stream()
+                    .limit(5)
+                    .map(m -> String.format(
+                            Locale.ROOT,
+                            "(%.1f cm right, %.1f cm down)",
+                            m.point().x() / 10,
+                            m.point().y() / 10))
+                    .collect(Collectors.joining(", "));
+            throw Fault.of(
+                    ConstructCode.MANY_MEETINGS,
+                    "first",
+                    first,
+                    "second",
+                    second,
+                    "count",
+                    meetings.size(),
+                    "places",
+                    places);
+        }
+        return meetings.get(0).point();
+    }
+
+    /** About how near two paths come that do not meet, in mm: for messages. */
+    static double nearness(Path first, Path second) {
+        double least = Double.POSITIVE_INFINITY;
+        for (Point p : first.flatten(0.1)) {
+            least = Math.min(least, second.nearest(p).distance());
+        }
+        for (Point p : second.flatten(0.1)) {
+            least = Math.min(least, first.nearest(p).distance());
+        }
+        return least;
+    }
+}

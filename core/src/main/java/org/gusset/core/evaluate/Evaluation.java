@@ -1,0 +1,230 @@
+package org.gusset.core.evaluate;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.gusset.core.diagnostic.Diagnostic;
+import org.gusset.core.diagnostic.Fault;
+import org.gusset.core.diagnostic.Place;
+import org.gusset.core.graph.Definition;
+import org.gusset.core.graph.Graph;
+import org.gusset.core.graph.Handle;
+import org.gusset.core.graph.Values;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A graph with what the host gave: one value a node, or why there is none. Immutable once made. {@link #with} evaluates only
+ * what depends on a changed value and gives the same bits as a full evaluation, since operations depend on their inputs alone.
+ */
+public final class Evaluation {
+    /** What became of a node. */
+    public enum State {
+        /** It has a value. */
+        PRESENT,
+        /** Its condition does not hold, or it needs something that is left out. */
+        LEFT_OUT,
+        /** Its operation found a fault. */
+        FAULTY,
+        /** It needs something that has no value. */
+        ABSENT
+    }
+
+    /** Why a node has no value: its own fault, or the first node without a value that its operation asked for (-1 if none). */
+    private record Missing(State state, @Nullable Diagnostic diagnostic, int cause) {}
+
+    private final Graph graph;
+    private final Map<Handle<?>, Object> given;
+    private final Object[] values;
+
+    private Evaluation(Graph graph, Map<Handle<?>, Object> given, Object[] values) {
+        this.graph = graph;
+        this.given = Map.copyOf(given);
+        this.values = values;
+    }
+
+    /** Evaluates every node of the graph. {@code given} has the host's value for nodes that ask for one. */
+    public static Evaluation of(Graph graph, Map<Handle<?>, Object> given) {
+        Run run = new Run(graph, given);
+        for (int i = 0; i < graph.size(); i++) {
+            run.evaluate(i);
+        }
+        return new Evaluation(graph, given, run.values);
+    }
+
+    /** The same graph with other values given; only what depends on a changed one is computed anew. */
+    public Evaluation with(Map<Handle<?>, Object> newGiven) {
+        Run run = new Run(graph, newGiven);
+        boolean[] changed = new boolean[graph.size()];
+        for (int i = 0; i < graph.size(); i++) {
+            Definition<?> definition = graph.definitions().get(i);
+            boolean dirty =
+                    !java.util.Objects.equals(given.get(definition.handle()), newGiven.get(definition.handle()));
+            for (int k = 0; !dirty && k < definition.inputs().size(); k++) {
+                dirty = changed[definition.inputs().get(k).index()];
+            }
+            if (!dirty && definition.condition().isPresent()) {
+                dirty = changed[definition.condition().get().index()];
+            }
+            if (dirty) {
+                run.evaluate(i);
+                changed[i] = !run.values[i].equals(values[i]);
+            } else {
+                run.values[i] = values[i];
+            }
+        }
+        return new Evaluation(graph, newGiven, run.values);
+    }
+
+    public Graph graph() {
+        return graph;
+    }
+
+    public State state(Handle<?> handle) {
+        return values[handle.index()] instanceof Missing missing ? missing.state() : State.PRESENT;
+    }
+
+    public <T> Optional<T> value(Handle<T> handle) {
+        Object value = values[handle.index()];
+        return value instanceof Missing
+                ? Optional.empty()
+                : Optional.of(handle.type().cast(value));
+    }
+
+    /** The fault of a node, if it is faulty. */
+    public Optional<Diagnostic> fault(Handle<?> handle) {
+        return values[handle.index()] instanceof Missing missing
+                ? Optional.ofNullable(missing.diagnostic())
+                : Optional.empty();
+    }
+
+    /** The faults that count, in graph order: those of named nodes, and of unnamed ones that something asked for. */
+    public List<Diagnostic> faults() {
+        boolean[] asked = new boolean[values.length];
+        for (Object value : values) {
+            if (value instanceof Missing missing && missing.cause() >= 0) {
+                asked[missing.cause()] = true;
+            }
+        }
+        List<Diagnostic> faults = new ArrayList<>();
+        for (int i = 0; i < values.length; i++) {
+            if (values[i] instanceof Missing missing
+                    && missing.diagnostic() != null
+                    && (asked[i] || graph.definitions().get(i).handle().named())) {
+                faults.add(missing.diagnostic());
+            }
+        }
+        return faults;
+    }
+
+    /** True if a node among {@code askers} has no value because its operation asked for this one. */
+    public boolean missedBy(Handle<?> handle, java.util.function.Predicate<Handle<?>> askers) {
+        for (int i = handle.index() + 1; i < values.length; i++) {
+            if (values[i] instanceof Missing missing
+                    && missing.cause() == handle.index()
+                    && askers.test(graph.definitions().get(i).handle())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The faults because of which a node has no value, in graph order. */
+    public List<Diagnostic> causes(Handle<?> handle) {
+        boolean[] needed = new boolean[handle.index() + 1];
+        needed[handle.index()] = true;
+        List<Diagnostic> causes = new ArrayList<>();
+        for (int i = handle.index(); i >= 0; i--) {
+            if (!needed[i] || !(values[i] instanceof Missing missing)) {
+                continue;
+            }
+            if (missing.diagnostic() != null) {
+                causes.add(0, missing.diagnostic());
+            }
+            if (missing.state() == State.ABSENT) {
+                needed[missing.cause()] = true;
+                for (Handle<?> input : graph.definitions().get(i).inputs()) {
+                    needed[input.index()] |= input.named();
+                }
+            }
+        }
+        return causes;
+    }
+
+    /** The work of one evaluation; it is the node's view of its inputs as well. */
+    private static final class Run implements Values {
+        private final Graph graph;
+        private final Map<Handle<?>, Object> given;
+        private final Object[] values;
+        private Definition<?> current;
+
+        Run(Graph graph, Map<Handle<?>, Object> given) {
+            this.graph = graph;
+            this.given = given;
+            this.values = new Object[graph.size()];
+            this.current = graph.size() == 0 ? NONE : graph.definitions().get(0);
+        }
+
+        void evaluate(int node) {
+            current = graph.definitions().get(node);
+            values[node] = result();
+        }
+
+        private Object result() {
+            if (current.condition().isPresent()) {
+                int condition = current.condition().get().index();
+                if (values[condition] instanceof Missing missing) {
+                    return without(missing, condition);
+                }
+                if (values[condition].equals(Boolean.FALSE)) {
+                    return new Missing(State.LEFT_OUT, null, -1);
+                }
+            }
+            try {
+                return current.operation().apply(this);
+            } catch (Without without) {
+                return without((Missing) values[without.node], without.node);
+            } catch (Fault fault) {
+                Diagnostic diagnostic = fault.diagnostic();
+                return new Missing(
+                        State.FAULTY,
+                        diagnostic.place() instanceof Place.Nowhere ? diagnostic.at(current.place()) : diagnostic,
+                        -1);
+            }
+        }
+
+        private static Missing without(Missing input, int node) {
+            return new Missing(input.state() == State.LEFT_OUT ? State.LEFT_OUT : State.ABSENT, null, node);
+        }
+
+        @Override
+        public Object get(int input) {
+            int node = current.inputs().get(input).index();
+            Object value = values[node];
+            if (value instanceof Missing) {
+                throw new Without(node);
+            }
+            return value;
+        }
+
+        @Override
+        public @Nullable Object given() {
+            return given.get(current.handle());
+        }
+
+        private static final Definition<?> NONE = new Definition<>(
+                new Handle<>(0, "", Boolean.class), in -> Boolean.TRUE, List.of(), Optional.empty(), Place.nowhere());
+    }
+
+    /** An operation asked for an input that has no value. */
+    private static final class Without extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        private final int node;
+
+        Without(int node) {
+            super(null, null, false, false);
+            this.node = node;
+        }
+    }
+}

@@ -1,0 +1,213 @@
+package org.gusset.core.pattern;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.gusset.core.construct.ConstructCode;
+import org.gusset.core.construct.Formula;
+import org.gusset.core.construct.PlaceOnPath;
+import org.gusset.core.diagnostic.Diagnostic;
+import org.gusset.core.diagnostic.Fact;
+import org.gusset.core.diagnostic.Fault;
+import org.gusset.core.diagnostic.Outcome;
+import org.gusset.core.diagnostic.Phrase;
+import org.gusset.core.diagnostic.Place;
+import org.gusset.core.geometry.Path;
+import org.gusset.core.geometry.Point;
+import org.gusset.core.geometry.Vector;
+import org.gusset.core.graph.Operation;
+import org.gusset.core.graph.Values;
+
+/**
+ * Puts a piece together from computed edges, widths and counts: the graph's side of {@link PieceMaker}. Whole numbers name inputs of
+ * the node. Its value holds the piece, or why there is none, and the warnings.
+ */
+public record Assembly(
+        String name,
+        Place place,
+        List<EdgeInput> edges,
+        Optional<Formula> allowance,
+        List<EdgeAllowance> allowances,
+        List<Corner> corners,
+        List<CutInput> cuts,
+        List<String> folds,
+        Optional<GrainInput> grain,
+        List<NotchInput> notches,
+        List<MarkInput> marks,
+        List<Integer> labels)
+        implements Operation<Assembly.Made> {
+
+    /** The node's value. */
+    public record Made(Outcome<Piece> piece) {}
+
+    /** An edge of the outline. */
+    public record EdgeInput(String name, int path, Place place) {}
+
+    /** What is said of one edge's allowance; empty for none. */
+    public record EdgeAllowance(String edge, Optional<Formula> width, boolean turnedUp) {}
+
+    /** A line of the cutting list. */
+    public record CutInput(
+            Formula count,
+            Cut.Arrangement arrangement,
+            Optional<String> cloth,
+            Optional<Formula> allowance,
+            Place place) {}
+
+    /** The warp: along a path, or from a point to another, or on the bias. */
+    public sealed interface GrainInput {
+        /** Along a path. */
+        record Along(int path) implements GrainInput {}
+
+        /** From a point to another. */
+        record Between(int from, int to) implements GrainInput {}
+
+        /** At 45 degrees. */
+        record Bias() implements GrainInput {}
+    }
+
+    /** A notch at a place on an edge. */
+    public record NotchInput(String edge, int path, PlaceOnPath at, int strokes, Place place) {}
+
+    /** A mark. */
+    public sealed interface MarkInput {
+        /** At a point. */
+        record Drill(int point) implements MarkInput {}
+
+        /** At a point. */
+        record Button(int point) implements MarkInput {}
+
+        /** From a point along a path by a length. */
+        record Buttonhole(int point, int path, Formula length) implements MarkInput {}
+
+        /** Along a path. */
+        record Line(int path) implements MarkInput {}
+
+        /** Another piece laid with its origin at a point, tilted by an angle. */
+        record Placed(int piece, int point, Optional<Formula> tilt) implements MarkInput {}
+    }
+
+    public Assembly {
+        edges = List.copyOf(edges);
+        allowances = List.copyOf(allowances);
+        corners = List.copyOf(corners);
+        cuts = List.copyOf(cuts);
+        folds = List.copyOf(folds);
+        notches = List.copyOf(notches);
+        marks = List.copyOf(marks);
+        labels = List.copyOf(labels);
+    }
+
+    @Override
+    public Made apply(Values in) {
+        List<PieceSpec.NamedPath> outline = new ArrayList<>();
+        for (EdgeInput edge : edges) {
+            outline.add(new PieceSpec.NamedPath(edge.name(), in.path(edge.path()), edge.place()));
+        }
+        Map<String, Allowance> widths = new LinkedHashMap<>();
+        for (EdgeAllowance edge : allowances) {
+            double width = edge.width().isPresent() ? edge.width().get().number(in) : 0;
+            widths.put(edge.edge(), new Allowance(width, edge.turnedUp()));
+        }
+        Optional<Allowance> general = Optional.empty();
+        if (allowance.isPresent()) {
+            general = Optional.of(Allowance.of(allowance.get().number(in)));
+        }
+        List<Cut> cutting = new ArrayList<>();
+        for (CutInput cut : cuts) {
+            Optional<Double> own = Optional.empty();
+            if (cut.allowance().isPresent()) {
+                own = Optional.of(cut.allowance().get().number(in));
+            }
+            cutting.add(new Cut(count(cut, in), cut.arrangement(), cut.cloth(), own));
+        }
+        List<PieceSpec.NotchSpec> notched = new ArrayList<>();
+        for (NotchInput notch : notches) {
+            Path edge = in.path(notch.path());
+            notched.add(new PieceSpec.NotchSpec(
+                    notch.edge(), edge.at(notch.at().along(in, edge)), notch.strokes(), notch.place()));
+        }
+        List<Mark> marked = new ArrayList<>();
+        for (MarkInput mark : marks) {
+            marked.add(mark(mark, in));
+        }
+        List<Phrase> labelled = new ArrayList<>();
+        for (int label : labels) {
+            labelled.add((Phrase) in.get(label));
+        }
+        return new Made(PieceMaker.make(new PieceSpec(
+                name,
+                place,
+                outline,
+                general,
+                widths,
+                corners,
+                cutting,
+                folds,
+                warp(in),
+                grain.isPresent() && grain.get() instanceof GrainInput.Bias,
+                notched,
+                marked,
+                labelled)));
+    }
+
+    private static int count(CutInput cut, Values in) {
+        double count = cut.count().number(in);
+        long whole = Math.round(count);
+        if (Math.abs(count - whole) > 1e-9 || whole < 1 || whole > 10_000) {
+            throw new Fault(
+                    Diagnostic.of(ConstructCode.NOT_WHOLE, cut.place(), "least", 1, "value", Fact.number(count)));
+        }
+        return (int) whole;
+    }
+
+    private Optional<Path> warp(Values in) {
+        if (grain.isPresent() && grain.get() instanceof GrainInput.Along along) {
+            return Optional.of(in.path(along.path()));
+        } else if (grain.isPresent() && grain.get() instanceof GrainInput.Between between) {
+            return Optional.of(Path.line(in.point(between.from()), in.point(between.to())));
+        }
+        return Optional.empty();
+    }
+
+    private static Mark mark(MarkInput mark, Values in) {
+        if (mark instanceof MarkInput.Drill drill) {
+            return new Mark.Drill(in.point(drill.point()));
+        } else if (mark instanceof MarkInput.Button button) {
+            return new Mark.Button(in.point(button.point()));
+        } else if (mark instanceof MarkInput.Line line) {
+            return new Mark.Line(in.path(line.path()));
+        } else if (mark instanceof MarkInput.Buttonhole hole) {
+            Point at = in.point(hole.point());
+            Path path = in.path(hole.path());
+            Vector way = path.tangent(path.nearest(at).s());
+            return new Mark.Buttonhole(
+                    Path.line(at, at.plus(way.times(hole.length().number(in)))));
+        }
+        MarkInput.Placed placed = (MarkInput.Placed) mark;
+        Piece piece = (Piece) in.get(placed.piece());
+        double tilt = placed.tilt().isPresent() ? placed.tilt().get().number(in) : 0;
+        Point at = in.point(placed.point());
+        Path outline = piece.stitching()
+                .transformed(org.gusset.core.geometry.Transform.turn(Point.ORIGIN, tilt)
+                        .then(org.gusset.core.geometry.Transform.shift(at.minus(Point.ORIGIN))));
+        return new Mark.Placed(piece.name(), outline);
+    }
+
+    /** The sound piece of an {@link Assembly}. Inputs: its value. */
+    public record Sound() implements Operation<Piece> {
+        @Override
+        public Piece apply(Values in) {
+            Outcome<Piece> made = ((Made) in.get(0)).piece();
+            if (made.value().isPresent()) {
+                return made.value().get();
+            }
+            throw new Fault(made.diagnostics().stream()
+                    .filter(Diagnostic::isError)
+                    .findFirst()
+                    .orElseThrow());
+        }
+    }
+}

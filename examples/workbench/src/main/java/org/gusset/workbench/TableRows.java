@@ -1,0 +1,103 @@
+package org.gusset.workbench;
+
+import de.siegmar.fastcsv.reader.CommentStrategy;
+import de.siegmar.fastcsv.reader.CsvParseException;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.gusset.core.diagnostic.Diagnostic;
+import org.gusset.core.diagnostic.Hint;
+import org.gusset.core.diagnostic.Place;
+
+/**
+ * The rows of a table in text form: comma, semicolon or tab, whichever the headings use, cells quoted or not. Blank rows and
+ * rows that start with {@code #} are passed over.
+ *
+ * @param rows what could be read, the headings first
+ * @param diagnostics why reading stopped, if it did
+ */
+record TableRows(List<Row> rows, List<Diagnostic> diagnostics) {
+    /** One row, cells trimmed; the line is where it starts in the file, from 1. */
+    record Row(long line, List<String> cells) {
+        /** The cell, from 0; blank beyond the end. */
+        String cell(int column) {
+            return column < cells.size() ? cells.get(column) : "";
+        }
+
+        boolean blankFrom(int column) {
+            return cells.stream().skip(column).allMatch(String::isEmpty);
+        }
+    }
+
+    private static final char[] SEPARATORS = {',', ';', '\t'};
+
+    static TableRows read(String table, String text) {
+        List<Row> rows = new ArrayList<>();
+        List<Diagnostic> diagnostics = new ArrayList<>();
+        try (CsvReader<CsvRecord> reader = CsvReader.builder()
+                .fieldSeparator(separator(text))
+                .commentStrategy(CommentStrategy.SKIP)
+                .skipEmptyLines(true)
+                .allowExtraFields(true)
+                .allowMissingFields(true)
+                .allowUnclosedQuote(false)
+                .allowExtraCharsAfterClosingQuote(false)
+                .trimWhitespacesAroundQuotes(true)
+                .ofCsvRecord(text)) {
+            for (CsvRecord csv : reader) {
+                Row row = new Row(
+                        csv.getStartingLineNumber(),
+                        csv.getFields().stream().map(TableRows::trimmed).toList());
+                if (!row.blankFrom(0) && !row.cell(0).startsWith("#")) {
+                    rows.add(row);
+                }
+            }
+        } catch (CsvParseException | UncheckedIOException | java.io.IOException e) {
+            long last = rows.isEmpty() ? 0 : rows.get(rows.size() - 1).line();
+            diagnostics.add(Diagnostic.of(
+                            TableCode.BAD_QUOTES,
+                            new Place.Cell(table, last + 1, 1, ""),
+                            "table",
+                            table,
+                            "line",
+                            Long.toString(last + 1))
+                    .with(Hint.of(
+                            "MEA207.hint",
+                            "A cell that starts with a quotation mark must end with one; inches are written `38 in`, without a sign.")));
+        }
+        return new TableRows(List.copyOf(rows), List.copyOf(diagnostics));
+    }
+
+    private static String trimmed(String cell) {
+        return cell.replace('\u00a0', ' ').strip();
+    }
+
+    /** The separator that the first row with content has most often outside quotation marks. */
+    private static char separator(String text) {
+        String headings = text.lines()
+                .filter(l -> !l.isBlank() && !l.stripLeading().startsWith("#"))
+                .findFirst()
+                .orElse("");
+        char best = ',';
+        int most = 0;
+        for (char separator : SEPARATORS) {
+            int count = 0;
+            boolean quoted = false;
+            for (int i = 0; i < headings.length(); i++) {
+                char c = headings.charAt(i);
+                if (c == '"') {
+                    quoted = !quoted;
+                } else if (c == separator && !quoted) {
+                    count++;
+                }
+            }
+            if (count > most) {
+                most = count;
+                best = separator;
+            }
+        }
+        return best;
+    }
+}

@@ -1,0 +1,143 @@
+package org.gusset.svg.internal.write;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.gusset.core.geometry.Vector;
+import org.gusset.svg.scene.Ink;
+import org.gusset.svg.scene.Role;
+import org.gusset.svg.scene.Scene;
+import org.gusset.svg.style.Lettering;
+import org.gusset.svg.style.Pen;
+import org.gusset.svg.style.StyleTable;
+
+/**
+ * Writes a scene as an SVG document whose user unit is the millimetre. Looks are written as presentation attributes on each
+ * element, which every renderer understands; classes carry the roles.
+ */
+public final class SvgWriter {
+    private final StyleTable styles;
+    private final Xml xml = new Xml();
+
+    private SvgWriter(StyleTable styles) {
+        this.styles = styles;
+    }
+
+    /** The whole document, ending with a line break. */
+    public static String write(Scene scene, StyleTable styles) {
+        SvgWriter writer = new SvgWriter(styles);
+        writer.document(scene);
+        return writer.xml.toString();
+    }
+
+    private void document(Scene scene) {
+        xml.begin("svg")
+                .attribute("xmlns", "http://www.w3.org/2000/svg")
+                .attribute("version", "1.1")
+                .attribute("width", Numbers.text(scene.width()) + "mm")
+                .attribute("height", Numbers.text(scene.height()) + "mm")
+                .attribute("viewBox", "0 0 " + Numbers.text(scene.width()) + " " + Numbers.text(scene.height()))
+                .attribute("role", "img")
+                .attribute("aria-labelledby", "sheet-title sheet-description")
+                .attribute("font-family", "sans-serif");
+        xml.begin("title").attribute("id", "sheet-title").end(scene.title());
+        xml.begin("desc").attribute("id", "sheet-description").end(scene.description());
+        xml.begin("rect")
+                .attribute("class", "paper")
+                .attribute("width", scene.width())
+                .attribute("height", scene.height())
+                .attribute("fill", "#ffffff")
+                .end();
+        scene.items().forEach(this::ink);
+        xml.end();
+    }
+
+    private void ink(Ink ink) {
+        if (ink instanceof Ink.Stroke stroke) {
+            stroke(stroke);
+        } else if (ink instanceof Ink.Fill fill) {
+            xml.begin("path")
+                    .attribute("class", fill.role().className())
+                    .attribute("d", PathData.of(fill.outline()))
+                    .attribute("fill", styles.pen(fill.role()).colour())
+                    .attribute("stroke", "none")
+                    .end();
+        } else if (ink instanceof Ink.Dot dot) {
+            xml.begin("circle")
+                    .attribute("class", dot.role().className())
+                    .attribute("cx", dot.centre().x())
+                    .attribute("cy", dot.centre().y())
+                    .attribute("r", dot.radius())
+                    .attribute("fill", styles.pen(dot.role()).colour())
+                    .attribute("stroke", "none")
+                    .end();
+        } else if (ink instanceof Ink.TextLine line) {
+            text(line);
+        } else {
+            group((Ink.Group) ink);
+        }
+    }
+
+    private void stroke(Ink.Stroke stroke) {
+        Pen pen = styles.pen(stroke.role());
+        xml.begin("path");
+        stroke.id().ifPresent(id -> xml.attribute("id", id));
+        role(stroke.role())
+                .attribute("d", PathData.of(stroke.path()))
+                .attribute("fill", "none")
+                .attribute("stroke", pen.colour())
+                .attribute("stroke-width", pen.weight());
+        if (!pen.dashes().isEmpty()) {
+            xml.attribute("stroke-dasharray", numbers(pen.dashes()));
+        }
+        xml.end();
+    }
+
+    private void text(Ink.TextLine line) {
+        Lettering lettering = styles.lettering(line.role());
+        xml.begin("text");
+        role(line.role())
+                .attribute("x", line.at().x())
+                .attribute("y", line.at().y())
+                .attribute("font-size", line.size());
+        if (lettering.bold()) {
+            xml.attribute("font-weight", "bold");
+        }
+        if (line.anchor() != Ink.Anchor.START) {
+            xml.attribute("text-anchor", line.anchor() == Ink.Anchor.MIDDLE ? "middle" : "end");
+        }
+        String turn = Numbers.text(-line.turn());
+        if (!turn.equals("0")) {
+            xml.attribute(
+                    "transform",
+                    "rotate(" + turn + " " + Numbers.text(line.at().x()) + " "
+                            + Numbers.text(line.at().y()) + ")");
+        }
+        xml.attribute("fill", lettering.colour()).end(line.text());
+    }
+
+    private void group(Ink.Group group) {
+        xml.begin("g").attribute("id", group.id()).attribute("class", group.kind());
+        Vector shift = group.shift();
+        if (shift.dx() != 0 || shift.dy() != 0) {
+            xml.attribute("transform", "translate(" + Numbers.text(shift.dx()) + " " + Numbers.text(shift.dy()) + ")");
+        }
+        if (!group.title().isEmpty()) {
+            String titleId = group.id() + "-title";
+            xml.attribute("role", "group").attribute("aria-labelledby", titleId);
+            xml.begin("title").attribute("id", titleId).end(group.title());
+        }
+        if (!group.description().isEmpty()) {
+            xml.begin("desc").end(group.description());
+        }
+        group.items().forEach(this::ink);
+        xml.end();
+    }
+
+    private Xml role(Role role) {
+        return xml.attribute("class", role.className());
+    }
+
+    private static String numbers(List<Double> values) {
+        return values.stream().map(Numbers::text).collect(Collectors.joining(" "));
+    }
+}

@@ -1,0 +1,69 @@
+package org.gusset.svg.scene;
+
+import java.util.Locale;
+
+/** What a mark means. How it looks is said by a style table. */
+public enum Role {
+    /** Where the cloth is cut. */
+    CUTTING(false),
+    /** Where the seam is sewn. */
+    STITCHING(false),
+    /** The edge that lies on a fold of the cloth. */
+    FOLD(false),
+    /** The bracket whose arrows are turned to the fold. */
+    FOLD_BRACKET(false),
+    /** The direction of the warp. */
+    GRAIN(false),
+    /** A sewing mark cut into the allowance. */
+    NOTCH(false),
+    /** A hole drilled through the layers. */
+    DRILL(false),
+    /** Where a button is sewn. */
+    BUTTON(false),
+    /** A buttonhole. */
+    BUTTONHOLE(false),
+    /** A line to be marked on the cloth. */
+    MARKED_LINE(false),
+    /** The outline of another piece where it is placed. */
+    PLACED_PIECE(false),
+    /** A line of the construction. */
+    CONSTRUCTION(false),
+    /** Leads from words to what they speak of. */
+    LEADER(false),
+    /** A square that shows whether the print is true to scale. */
+    TEST_SQUARE(false),
+    /** A line that parts blocks of words. */
+    DIVIDER(false),
+    /** The title of a sheet. */
+    SHEET_TITLE(true),
+    /** The name of a piece. */
+    PIECE_NAME(true),
+    /** What must not be overlooked. */
+    WARNING(true),
+    /** How many are cut, and how. */
+    CUT_COUNT(true),
+    /** The lines of a label. */
+    LABEL(true),
+    /** A word beside a line or mark. */
+    CAPTION(true),
+    /** The words in a test square. */
+    TEST_WORDS(true),
+    /** What one rarely reads: the fingerprint. */
+    SMALL_PRINT(true);
+
+    private final boolean lettering;
+
+    Role(boolean lettering) {
+        this.lettering = lettering;
+    }
+
+    /** True for words, false for lines and filled shapes. */
+    public boolean isLettering() {
+        return lettering;
+    }
+
+    /** The role as a word for class attributes: {@code fold-bracket}. */
+    public String className() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}

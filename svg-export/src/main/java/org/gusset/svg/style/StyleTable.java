@@ -1,0 +1,108 @@
+package org.gusset.svg.style;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Map;
+import org.gusset.svg.scene.Role;
+
+/**
+ * How every role is drawn: a pen for each kind of line, lettering for each kind of words. Immutable and complete.
+ *
+ * @param pens the pens by role
+ * @param letterings the letterings by role
+ */
+public record StyleTable(Map<Role, Pen> pens, Map<Role, Lettering> letterings) {
+    /**
+     * Checks that nothing is left without a style.
+     *
+     * @throws IllegalArgumentException if a role has no pen or no lettering
+     */
+    public StyleTable {
+        Map<Role, Pen> allPens = new EnumMap<>(Role.class);
+        allPens.putAll(pens);
+        Map<Role, Lettering> allLetterings = new EnumMap<>(Role.class);
+        allLetterings.putAll(letterings);
+        for (Role role : Role.values()) {
+            if (!(role.isLettering() ? allLetterings : allPens).containsKey(role)) {
+                throw new IllegalArgumentException(
+                        "The style table has no " + (role.isLettering() ? "lettering" : "pen") + " for " + role + ".");
+            }
+        }
+        pens = Collections.unmodifiableMap(allPens);
+        letterings = Collections.unmodifiableMap(allLetterings);
+    }
+
+    /**
+     * Black ink on white. The kinds of line follow the habit of technical drawing (ISO 128, from memory): unbroken for real
+     * edges, dashed for what lies within, long dash and dot for a line of symmetry, long dash and two dots for the
+     * outline of a neighbouring part, light and unbroken for construction. Nothing that is cut along is broader than 0.3 mm.
+     */
+    public static StyleTable drafting() {
+        Map<Role, Pen> pens = new EnumMap<>(Role.class);
+        pens.put(Role.CUTTING, Pen.solid(0.3));
+        pens.put(Role.STITCHING, Pen.dashed(0.25, 5.0, 2.0));
+        pens.put(Role.FOLD, Pen.dashed(0.3, 14.0, 2.0, 0.8, 2.0));
+        pens.put(Role.FOLD_BRACKET, Pen.solid(0.35));
+        pens.put(Role.GRAIN, Pen.solid(0.35));
+        pens.put(Role.NOTCH, Pen.solid(0.3));
+        pens.put(Role.DRILL, Pen.solid(0.25));
+        pens.put(Role.BUTTON, Pen.solid(0.25));
+        pens.put(Role.BUTTONHOLE, Pen.solid(0.35));
+        pens.put(Role.MARKED_LINE, Pen.dashed(0.25, 2.0, 1.5));
+        pens.put(Role.PLACED_PIECE, Pen.dashed(0.25, 9.0, 1.5, 0.8, 1.5, 0.8, 1.5));
+        pens.put(Role.CONSTRUCTION, Pen.solid(0.13));
+        pens.put(Role.LEADER, Pen.solid(0.18));
+        pens.put(Role.TEST_SQUARE, Pen.solid(0.2));
+        pens.put(Role.DIVIDER, Pen.solid(0.18));
+        Map<Role, Lettering> letterings = new EnumMap<>(Role.class);
+        letterings.put(Role.SHEET_TITLE, Lettering.bold(11));
+        letterings.put(Role.PIECE_NAME, Lettering.bold(9));
+        letterings.put(Role.WARNING, Lettering.bold(5));
+        letterings.put(Role.CUT_COUNT, Lettering.bold(5));
+        letterings.put(Role.LABEL, Lettering.plain(5));
+        letterings.put(Role.CAPTION, Lettering.plain(4.5));
+        letterings.put(Role.TEST_WORDS, Lettering.plain(4));
+        letterings.put(Role.SMALL_PRINT, Lettering.plain(3.5));
+        return new StyleTable(pens, letterings);
+    }
+
+    /**
+     * The pen of a role.
+     *
+     * @throws IllegalArgumentException if the role is one of words
+     */
+    public Pen pen(Role role) {
+        Pen pen = pens.get(role);
+        if (pen == null) {
+            throw new IllegalArgumentException(role + " is written, not drawn with a pen.");
+        }
+        return pen;
+    }
+
+    /**
+     * The lettering of a role.
+     *
+     * @throws IllegalArgumentException if the role is one of lines
+     */
+    public Lettering lettering(Role role) {
+        Lettering lettering = letterings.get(role);
+        if (lettering == null) {
+            throw new IllegalArgumentException(role + " is drawn, not written.");
+        }
+        return lettering;
+    }
+
+    /** This table with another pen for a role. */
+    public StyleTable with(Role role, Pen pen) {
+        Map<Role, Pen> all = new EnumMap<>(pens);
+        all.put(role, pen);
+        return new StyleTable(all, letterings);
+    }
+
+    /** This table with other lettering for a role. */
+    public StyleTable with(Role role, Lettering lettering) {
+        Map<Role, Lettering> all = new EnumMap<>(letterings);
+        all.put(role, lettering);
+        return new StyleTable(pens, all);
+    }
+}
