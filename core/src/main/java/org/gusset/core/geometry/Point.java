@@ -2,6 +2,12 @@ package org.gusset.core.geometry;
 
 /** A place in a piece's flat frame, in millimetres: x counts to the right, y counts down. */
 public record Point(double x, double y) {
+    /** Negative zero counts as zero, so that equal places are equal. */
+    public Point {
+        x += 0.0;
+        y += 0.0;
+    }
+
     /** The origin of the frame. */
     public static final Point ORIGIN = new Point(0, 0);
 

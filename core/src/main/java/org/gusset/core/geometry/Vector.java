@@ -2,6 +2,12 @@ package org.gusset.core.geometry;
 
 /** A way in a piece's flat frame, in millimetres: dx counts to the right, dy counts down. */
 public record Vector(double dx, double dy) {
+    /** Negative zero counts as zero, so that equal ways are equal. */
+    public Vector {
+        dx += 0.0;
+        dy += 0.0;
+    }
+
     public static final Vector RIGHT = new Vector(1, 0);
     public static final Vector LEFT = new Vector(-1, 0);
     public static final Vector UP = new Vector(0, -1);
