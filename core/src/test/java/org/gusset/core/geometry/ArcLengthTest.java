@@ -104,7 +104,7 @@ class ArcLengthTest {
 
     @Test
     void theLengthIsSmoothInTheControls() {
-        // Central differences of the length over steps of 1e-4 and 2e-4 mm agree: no jumps where the quadrature goes
+        // Central differences of the length over steps of 1e-3 and 2e-3 mm agree: no jumps where the quadrature goes
         // deeper.
         double worst = 0;
         for (int i = 0; i < 200; i++) {

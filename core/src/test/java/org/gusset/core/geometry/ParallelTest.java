@@ -306,6 +306,26 @@ class ParallelTest {
     }
 
     @Test
+    void aPathEitherHasACopyOrAFaultThatSaysWhyNot() {
+        int copies = 0;
+        for (int i = 0; i < 300; i++) {
+            RandomPaths random = new RandomPaths(90_000 + i);
+            Path path = random.path(1 + random.count(6), 200);
+            double distance = random.between(-30, 30);
+            try {
+                Path copy = path.parallel(distance);
+                assertThat(copy.length()).as("seed %d", 90_000 + i).isFinite().isPositive();
+                copies++;
+            } catch (Fault fault) {
+                assertThat(fault.diagnostic().code())
+                        .as("seed %d", 90_000 + i)
+                        .isIn(GeometryCode.TOO_TIGHT, GeometryCode.NO_PARALLEL);
+            }
+        }
+        assertThat(copies).isGreaterThan(200);
+    }
+
+    @Test
     void theCopyMovesWithTheOriginal() {
         for (int i = 0; i < 30; i++) {
             RandomPaths random = new RandomPaths(61 + i);

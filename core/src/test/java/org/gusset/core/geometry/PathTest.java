@@ -224,13 +224,15 @@ class PathTest {
             long seed = 10_000 + i;
             Path path = random(seed);
             Box box = path.bounds();
-            Box sampled = null;
+            Box sampled = new Box(
+                    path.start().x(),
+                    path.start().y(),
+                    path.start().x(),
+                    path.start().y());
             for (int k = 0; k <= 3000; k++) {
                 Point q = path.at(path.length() * k / 3000);
-                Box own = new Box(q.x(), q.y(), q.x(), q.y());
-                sampled = sampled == null ? own : sampled.with(own);
+                sampled = sampled.with(new Box(q.x(), q.y(), q.x(), q.y()));
             }
-            assertThat(sampled).isNotNull();
             assertThat(box.left()).as("seed %d", seed).isBetween(sampled.left() - 0.2, sampled.left() + 1e-9);
             assertThat(box.right()).as("seed %d", seed).isBetween(sampled.right() - 1e-9, sampled.right() + 0.2);
             assertThat(box.top()).as("seed %d", seed).isBetween(sampled.top() - 0.2, sampled.top() + 1e-9);
