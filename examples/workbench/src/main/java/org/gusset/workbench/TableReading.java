@@ -273,7 +273,7 @@ final class TableReading {
     private boolean fits(TableRows.Row row, TableRows.Row headings) {
         int cells = row.cells().size();
         int wanted = headings.cells().size();
-        if (cells == wanted || (cells > wanted && row.blankFrom(wanted))) {
+        if (cells >= headings.lastFilled() && (cells <= wanted || row.blankFrom(wanted))) {
             return true;
         }
         diagnostics.add(
@@ -283,7 +283,7 @@ final class TableReading {
                                 "cells",
                                 cells,
                                 "headings",
-                                wanted)
+                                cells < wanted ? headings.lastFilled() : wanted)
                         .with(
                                 Hint.of(
                                         "MEA206.hint",

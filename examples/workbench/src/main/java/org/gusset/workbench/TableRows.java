@@ -27,6 +27,15 @@ record TableRows(List<Row> rows, List<Diagnostic> diagnostics) {
             return column < cells.size() ? cells.get(column) : "";
         }
 
+        /** How many cells there are up to the last one that is not blank. */
+        int lastFilled() {
+            int last = cells.size();
+            while (last > 0 && cells.get(last - 1).isEmpty()) {
+                last--;
+            }
+            return last;
+        }
+
         boolean blankFrom(int column) {
             return cells.stream().skip(column).allMatch(String::isEmpty);
         }
