@@ -28,7 +28,13 @@ class ArchitectureTest {
     static final ArchRule staysLight = classes()
             .should()
             .onlyDependOnClassesThat()
-            .resideInAnyPackage("java.lang..", "java.util..", "java.math..", "org.gusset.core..", "org.gusset.svg..", "org.jspecify..")
+            .resideInAnyPackage(
+                    "java.lang..",
+                    "java.util..",
+                    "java.math..",
+                    "org.gusset.core..",
+                    "org.gusset.svg..",
+                    "org.jspecify..")
             .because("a host that embeds the library takes four small jars");
 
     @ArchTest

@@ -212,7 +212,7 @@ public final class Path {
      * the length; two endless paths on one line meet nowhere.
      */
     public List<Meeting> meetings(Path other) {
-        throw new UnsupportedOperationException();
+        return PathMeetings.of(this, other);
     }
 
     /**
@@ -220,7 +220,7 @@ public final class Path {
      * s is less than otherS. Loops shorter than 0.05 mm do not count.
      */
     public List<Meeting> selfMeetings() {
-        throw new UnsupportedOperationException();
+        return endless ? List.of() : PathMeetings.withItself(this, PathMeetings.STRETCH);
     }
 
     /**

@@ -39,8 +39,10 @@ final class Outlines {
     private static List<Run> runs(Piece piece) {
         List<Segment> segments = piece.cutting().segments();
         List<Edge> folds = piece.edges().stream().filter(Edge::onFold).toList();
+        List<Edge> others = piece.edges().stream().filter(e -> !e.onFold()).toList();
         List<Boolean> onFold = segments.stream()
-                .map(s -> folds.stream().anyMatch(fold -> along(s, fold.path())))
+                .map(s -> folds.stream().anyMatch(fold -> along(s, fold.path()))
+                        && others.stream().noneMatch(edge -> follows(s, edge.path())))
                 .toList();
         if (!onFold.contains(true) || !onFold.contains(false)) {
             return List.of(new Run(false, segments));
@@ -61,12 +63,14 @@ final class Outlines {
         return runs;
     }
 
-    /**
-     * True if a segment of the cutting line lies on a fold. A straight fold goes on through the allowances at its ends, so that
-     * stretches in line with it that touch the piece there belong to it too.
-     */
+    /** True if a segment of the cutting line lies on a fold; a straight fold goes on through the allowances at its ends. */
     private static boolean along(Segment segment, Path fold) {
         return onFold(segment.start(), fold) && onFold(segment.at(0.5), fold) && onFold(segment.end(), fold);
+    }
+
+    /** True if a segment lies on an edge, as on a raw edge in line with the fold, such as a slit. */
+    private static boolean follows(Segment segment, Path edge) {
+        return edge.nearest(segment.at(0.5)).distance() <= ON_FOLD;
     }
 
     private static boolean onFold(Point p, Path fold) {

@@ -29,7 +29,6 @@ record PieceFigure(Ink.Group group, Box bounds) {
 
     /** One piece while it is being drawn. */
     private static final class Drafting {
-        private final SheetOptions options;
         private final StyleTable styles;
         private final Words words;
         private final LabelText text;
@@ -40,7 +39,6 @@ record PieceFigure(Ink.Group group, Box bounds) {
         private Box bounds;
 
         Drafting(SheetContent content, Piece piece, SheetOptions options, Ids ids) {
-            this.options = options;
             this.styles = options.styles();
             this.words = new Words(options.wording());
             this.text = new LabelText(content, options);
@@ -61,6 +59,11 @@ record PieceFigure(Ink.Group group, Box bounds) {
             List<LabelLine> lines = text.of(piece);
             grain.ifPresent(arrow -> grain(arrow, lines));
             ink.addAll(new InnerMarks(words, styles).captions(marks, room));
+            // A label inside another piece's outline would be taken for that piece's.
+            marks.stream()
+                    .filter(mark -> mark.role() == Role.PLACED_PIECE)
+                    .flatMap(mark -> mark.lines().stream())
+                    .forEach(room::fill);
             ink.addAll(new AllowanceWords(piece, words, styles).ink(room));
             LabelPlacer.Placed label = new LabelPlacer(lines, room, styles).place(piece, bounds);
             label.outside().ifPresent(box -> bounds = bounds.with(box));

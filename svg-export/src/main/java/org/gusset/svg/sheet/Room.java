@@ -3,6 +3,7 @@ package org.gusset.svg.sheet;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import org.gusset.core.geometry.Box;
 import org.gusset.core.geometry.Path;
 import org.gusset.core.geometry.Point;
 
@@ -10,6 +11,9 @@ import org.gusset.core.geometry.Point;
 final class Room {
     /** How far flattened obstacles may stray from true ones, in mm; far less than any clearance. */
     private static final double FLATTENING = 0.1;
+
+    /** The distance of the lines that fill an area, in mm; less than the height of any label. */
+    private static final double FILLING = 4;
 
     private final List<Point> ring;
     private final List<Stretch> stretches = new ArrayList<>();
@@ -47,6 +51,26 @@ final class Room {
             stretches.add(new Stretch(corners.get(i), corners.get((i + 1) % 4)));
         }
         stretches.add(new Stretch(box.at(-box.width() / 2, 0), box.at(box.width() / 2, 0)));
+    }
+
+    /** Takes up all the room inside a closed path. */
+    void fill(Path outline) {
+        List<Point> points = outline.flatten(FLATTENING);
+        Box box = outline.bounds();
+        for (double y = box.top() + FILLING / 2; y < box.bottom(); y += FILLING) {
+            List<Double> crossings = new ArrayList<>();
+            for (int i = 1; i < points.size(); i++) {
+                Point a = points.get(i - 1);
+                Point b = points.get(i);
+                if (a.y() > y != b.y() > y) {
+                    crossings.add(a.x() + (b.x() - a.x()) * (y - a.y()) / (b.y() - a.y()));
+                }
+            }
+            Collections.sort(crossings);
+            for (int i = 0; i + 1 < crossings.size(); i += 2) {
+                stretches.add(new Stretch(new Point(crossings.get(i), y), new Point(crossings.get(i + 1), y)));
+            }
+        }
     }
 
     /** True if a rectangle lies inside and keeps clear of everything. */

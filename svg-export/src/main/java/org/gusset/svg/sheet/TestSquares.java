@@ -33,8 +33,7 @@ final class TestSquares {
                 List.of(metric.at(0, 0), inch.at(50 + BETWEEN, 0)));
     }
 
-    private static Block square(
-            double side, String size, String slip, String id, Words words, StyleTable styles) {
+    private static Block square(double side, String size, String slip, String id, Words words, StyleTable styles) {
         String check = words.say(
                 "test-square",
                 "This square must measure {size} a side. If it does not, print again at 100 %.",

@@ -189,9 +189,37 @@ public final class Shapes {
                 List.of());
     }
 
+    /** A front cut on the fold whose neck slit, a raw edge, goes on in line with the fold. */
+    public static Piece slitFront() {
+        List<Edge> edges = List.of(
+                edge("top", line(p(0, 0), p(200, 0)), Allowance.NONE),
+                edge("side", line(p(200, 0), p(200, 400)), Allowance.of(15)),
+                edge("hem", line(p(200, 400), p(0, 400)), Allowance.of(20)),
+                new Edge("centre", Path.of(line(p(0, 400), p(0, 120))), Allowance.NONE, true),
+                edge("slit", line(p(0, 120), p(0, 0)), Allowance.NONE));
+        return new Piece(
+                "Front",
+                edges,
+                offset(edges),
+                List.of(cut(1, Cut.Arrangement.ON_FOLD, "shell")),
+                Optional.of(new Grain(p(60, 150), p(60, 350), false)),
+                List.of(),
+                List.of(),
+                List.of());
+    }
+
     public static List<Piece> all() {
         return List.of(
-                smockBack(), smockFront(), skirtQuarter(), lyingStrip(), standingStrip(), tinyTab(), corner(), triangle(), aslant(), disc());
+                smockBack(),
+                smockFront(),
+                skirtQuarter(),
+                lyingStrip(),
+                standingStrip(),
+                tinyTab(),
+                corner(),
+                triangle(),
+                aslant(),
+                disc());
     }
 
     public static SheetContent content(List<Piece> pieces) {
@@ -244,11 +272,13 @@ public final class Shapes {
     }
 
     /** A piece with straight edges named a, b, c ... and an allowance for each. */
-    public static Piece polygon(String name, List<Point> corners, List<Double> allowances, List<Cut> cuts, Grain grain) {
+    public static Piece polygon(
+            String name, List<Point> corners, List<Double> allowances, List<Cut> cuts, Grain grain) {
         List<Edge> edges = new ArrayList<>();
         for (int i = 0; i < corners.size(); i++) {
             Point next = corners.get((i + 1) % corners.size());
-            edges.add(edge(String.valueOf((char) ('a' + i)), line(corners.get(i), next), Allowance.of(allowances.get(i))));
+            edges.add(edge(
+                    String.valueOf((char) ('a' + i)), line(corners.get(i), next), Allowance.of(allowances.get(i))));
         }
         return new Piece(name, edges, offset(edges), cuts, Optional.of(grain), List.of(), List.of(), List.of());
     }
@@ -275,7 +305,12 @@ public final class Shapes {
         for (int i = 0; i < count; i++) {
             int before = (i + count - 1) % count;
             moved.add(mitre(
-                    points.get(before), points.get(i), points.get((i + 1) % count), widths.get(before), widths.get(i), turning > 0));
+                    points.get(before),
+                    points.get(i),
+                    points.get((i + 1) % count),
+                    widths.get(before),
+                    widths.get(i),
+                    turning > 0));
         }
         moved.add(moved.get(0));
         return Path.line(moved.toArray(Point[]::new));

@@ -21,11 +21,13 @@ class StyleTableTest {
 
     @Test
     void linesThatMeanDifferentThingsLookDifferentInBlackInk() {
-        List<Pen> outlines = List.of(Role.CUTTING, Role.STITCHING, Role.FOLD, Role.MARKED_LINE, Role.PLACED_PIECE, Role.CONSTRUCTION)
+        List<Pen> outlines = List.of(
+                        Role.CUTTING, Role.STITCHING, Role.FOLD, Role.MARKED_LINE, Role.PLACED_PIECE, Role.CONSTRUCTION)
                 .stream()
                 .map(TABLE::pen)
                 .toList();
-        assertThat(outlines.stream().map(pen -> pen.dashes() + " " + (pen.weight() < 0.2))).doesNotHaveDuplicates();
+        assertThat(outlines.stream().map(pen -> pen.dashes() + " " + (pen.weight() < 0.2)))
+                .doesNotHaveDuplicates();
         assertThat(outlines).allSatisfy(pen -> assertThat(pen.colour()).isEqualTo("#000000"));
     }
 
@@ -38,7 +40,8 @@ class StyleTableTest {
 
     @Test
     void coloursCannotPointOutsideTheFile() {
-        assertThatThrownBy(() -> new Pen(0.3, List.of(), "url(#elsewhere)")).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new Pen(0.3, List.of(), "url(#elsewhere)"))
+                .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new Lettering(5, false, "red;x:y")).isInstanceOf(IllegalArgumentException.class);
         assertThat(Pen.solid(0.3).withColour("#1a2B3c").colour()).isEqualTo("#1a2B3c");
     }

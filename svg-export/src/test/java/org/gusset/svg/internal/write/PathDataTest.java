@@ -26,8 +26,8 @@ class PathDataTest {
 
     @Test
     void aCubicIsWrittenWithItsControlPoints() {
-        Path curve = Path.of(
-                new CubicSegment(new Point(0, 0), new Point(10, 0), new Point(20, 5), new Point(20, 1.0 / 3)));
+        Path curve =
+                Path.of(new CubicSegment(new Point(0, 0), new Point(10, 0), new Point(20, 5), new Point(20, 1.0 / 3)));
         assertThat(PathData.of(curve)).isEqualTo("M0 0 C10 0 20 5 20 0.3333");
     }
 
@@ -43,8 +43,10 @@ class PathDataTest {
     @Test
     void aQuarterArcGoesTheWayItIsSwept() {
         // Anticlockwise as seen from right (10, 0) to up (0, -10): sweep flag 0, since y counts down.
-        assertThat(PathData.of(Path.of(new ArcSegment(new Point(0, 0), 10, 0, 90)))).isEqualTo("M10 0 A10 10 0 0 0 0 -10");
-        assertThat(PathData.of(Path.of(new ArcSegment(new Point(0, 0), 10, 0, -90)))).isEqualTo("M10 0 A10 10 0 0 1 0 10");
+        assertThat(PathData.of(Path.of(new ArcSegment(new Point(0, 0), 10, 0, 90))))
+                .isEqualTo("M10 0 A10 10 0 0 0 0 -10");
+        assertThat(PathData.of(Path.of(new ArcSegment(new Point(0, 0), 10, 0, -90))))
+                .isEqualTo("M10 0 A10 10 0 0 1 0 10");
     }
 
     @ParameterizedTest
@@ -64,9 +66,10 @@ class PathDataTest {
         Point centre = new Point(31.4159, -27.1828);
         ArcSegment arc = new ArcSegment(centre, radius, from, sweep);
         List<Point> read = PathReader.points(PathData.of(Path.of(arc)));
-        assertThat(read).allSatisfy(p -> assertThat(Math.abs(p.distance(centre) - radius))
-                .as("off the circle at %s", p)
-                .isLessThan(TRUE_WITHIN));
+        assertThat(read)
+                .allSatisfy(p -> assertThat(Math.abs(p.distance(centre) - radius))
+                        .as("off the circle at %s", p)
+                        .isLessThan(TRUE_WITHIN));
         assertThat(read.get(0).distance(arc.start())).isLessThan(TRUE_WITHIN);
         double length = 0;
         for (int i = 1; i < read.size(); i++) {
