@@ -129,13 +129,14 @@ final class AmountReader {
         if (vulgar != null) {
             parts = VULGAR_VALUES[VULGAR.indexOf(vulgar)].split("/");
         }
-        Optional<Unit> unit = Optional.ofNullable(matcher.group("unit")).map(this::unit);
         if (whole == null && parts[0] == null) {
-            if (before.isEmpty()) {
+            if (before.isEmpty()
+                    && Unit.of(String.valueOf(matcher.group("unit"))).isPresent()) {
                 throw fault(MeasureCode.NO_NUMBER, "Write the number first, as `97 cm` or `38 1/2 in`.");
             }
             throw unreadable();
         }
+        Optional<Unit> unit = Optional.ofNullable(matcher.group("unit")).map(this::unit);
         if (parts[0] == null) {
             return new Term(Ratio.of(new BigDecimal(whole), BigDecimal.ZERO, BigDecimal.ONE), unit);
         }

@@ -50,13 +50,7 @@ public final class MeasureTable {
         if (bytes.length > LARGEST_MEGABYTES << 20) {
             return unreadable(
                     name,
-                    Diagnostic.of(
-                                    TableCode.TOO_BIG,
-                                    Place.named(name),
-                                    "table",
-                                    name,
-                                    "megabytes",
-                                    LARGEST_MEGABYTES)
+                    Diagnostic.of(TableCode.TOO_BIG, Place.named(name), "table", name, "megabytes", LARGEST_MEGABYTES)
                             .with(Hint.of("MEA203.hint", "Split it into smaller tables.")));
         }
         if (TextFile.binary(bytes)) {

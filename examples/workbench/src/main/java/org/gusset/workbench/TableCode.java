@@ -11,7 +11,10 @@ public enum TableCode implements Code {
     NO_BODIES("MEA204", Severity.ERROR, "{table} has no bodies."),
     NO_MEASURES("MEA205", Severity.ERROR, "{table} has bodies but no measures."),
     RAGGED_ROW("MEA206", Severity.ERROR, "This row has {cells} cells where the headings are {headings}."),
-    BAD_QUOTES("MEA207", Severity.ERROR, "{table} cannot be read beyond line {line}: a quoted cell does not end where it should."),
+    BAD_QUOTES(
+            "MEA207",
+            Severity.ERROR,
+            "{table} cannot be read beyond line {line}: a quoted cell does not end where it should."),
     PLAIN_NUMBER("MEA208", Severity.ERROR, "`{text}`, the {measure} of {body}, has no unit."),
     NOT_A_MEASURE("MEA209", Severity.ERROR, "`{text}`, the {measure} of {body}, is a share and not a measure."),
     SAME_MEASURE("MEA210", Severity.ERROR, "The measure {measure} stands in this table twice."),

@@ -60,7 +60,9 @@ final class TableReading {
             }
         } else {
             TableRows.Row headings = rows.rows().get(0);
-            if (headings.cells().stream().skip(1).anyMatch(c -> WITH_UNIT.matcher(c).matches())) {
+            if (headings.cells().stream()
+                    .skip(1)
+                    .anyMatch(c -> WITH_UNIT.matcher(c).matches())) {
                 oneRowPerBody(headings);
             } else {
                 oneRowPerMeasure(headings);
@@ -76,7 +78,10 @@ final class TableReading {
         columns.add(Optional.empty());
         Map<String, Place> seen = new LinkedHashMap<>();
         for (int c = 1; c < headings.cells().size(); c++) {
-            columns.add(headings.cell(c).isEmpty() ? Optional.empty() : newBody(headings.cell(c), place(headings, c), seen));
+            columns.add(
+                    headings.cell(c).isEmpty()
+                            ? Optional.empty()
+                            : newBody(headings.cell(c), place(headings, c), seen));
         }
         if (bodies.isEmpty()) {
             noBodies();
@@ -112,7 +117,8 @@ final class TableReading {
         String measure = row.cell(0);
         if (measure.isEmpty()) {
             diagnostics.add(Diagnostic.of(TableCode.NO_MEASURE_NAME, place(row, 0))
-                    .with(Hint.of("MEA212.hint", "Write the measure's name in the first cell of the row, as `chest`.")));
+                    .with(Hint.of(
+                            "MEA212.hint", "Write the measure's name in the first cell of the row, as `chest`.")));
             return false;
         }
         return isNewMeasure(measure, place(row, 0), seen);
@@ -175,12 +181,20 @@ final class TableReading {
     /** A column without a unit is a measure if its cells bring their units along, and otherwise none of ours. */
     private Heading headingWithoutUnit(String text, int column, Place place, Map<String, Place> measures) {
         List<TableRows.Row> below = rows.rows().subList(1, rows.rows().size());
-        boolean anyAmount = below.stream().map(r -> r.cell(column)).anyMatch(c -> c.matches("[-+]?[\\d.\u00bc-\u00be\u2150-\u215e].*"));
+        boolean anyAmount = below.stream()
+                .map(r -> r.cell(column))
+                .anyMatch(c -> c.matches("[-+]?[\\d.\u00bc-\u00be\u2150-\u215e].*"));
         boolean anything = below.stream().anyMatch(r -> !r.cell(column).isEmpty());
         if (!anyAmount) {
             if (anything) {
-                diagnostics.add(Diagnostic.of(TableCode.LEFT_OUT, place, "heading", text.isEmpty() ? "without a name" : "`" + text + "`")
-                        .with(Hint.of("MEA215.hint", "If it is a measure, write its unit into the heading, as `chest [mm]`.")));
+                diagnostics.add(Diagnostic.of(
+                                TableCode.LEFT_OUT,
+                                place,
+                                "heading",
+                                text.isEmpty() ? "without a name" : "`" + text + "`")
+                        .with(Hint.of(
+                                "MEA215.hint",
+                                "If it is a measure, write its unit into the heading, as `chest [mm]`.")));
             }
             return new Heading(text, Optional.empty(), false);
         }
@@ -201,7 +215,8 @@ final class TableReading {
             for (Diagnostic diagnostic : read.diagnostics()) {
                 body.diagnostics.add(
                         diagnostic.code() == MeasureCode.UNREADABLE
-                                ? diagnostic.with(Hint.of("MEA002.cell", "Leave the cell empty if it was not measured."))
+                                ? diagnostic.with(
+                                        Hint.of("MEA002.cell", "Leave the cell empty if it was not measured."))
                                 : diagnostic);
             }
             return;
@@ -258,23 +273,33 @@ final class TableReading {
     private boolean fits(TableRows.Row row, TableRows.Row headings) {
         int cells = row.cells().size();
         int wanted = headings.cells().size();
-        if (cells == wanted || (cells > wanted && row.blankFrom(wanted))) {
+        if (cells >= headings.lastFilled() && (cells <= wanted || row.blankFrom(wanted))) {
             return true;
         }
-        diagnostics.add(Diagnostic.of(TableCode.RAGGED_ROW, place(row, Math.min(cells, wanted) - 1), "cells", cells, "headings", wanted)
-                .with(Hint.of(
-                        "MEA206.hint",
-                        cells < wanted
-                                ? "Keep the separators of empty cells."
-                                : "Write decimals with a point, and put a cell that has a separator in it between quotation marks.")));
+        diagnostics.add(
+                Diagnostic.of(
+                                TableCode.RAGGED_ROW,
+                                place(row, Math.min(cells, wanted) - 1),
+                                "cells",
+                                cells,
+                                "headings",
+                                cells < wanted ? headings.lastFilled() : wanted)
+                        .with(
+                                Hint.of(
+                                        "MEA206.hint",
+                                        cells < wanted
+                                                ? "Keep the separators of empty cells."
+                                                : "Write decimals with a point, and put a cell that has a separator in it between quotation marks.")));
         return false;
     }
 
     private void noBodies() {
-        diagnostics.add(Diagnostic.of(TableCode.NO_BODIES, Place.named(table), "table", table)
-                .with(Hint.of(
-                        "MEA204.hint",
-                        "The first row is `measure` and then the bodies' names, each further row one measure with its amounts.")));
+        diagnostics.add(
+                Diagnostic.of(TableCode.NO_BODIES, Place.named(table), "table", table)
+                        .with(
+                                Hint.of(
+                                        "MEA204.hint",
+                                        "The first row is `measure` and then the bodies' names, each further row one measure with its amounts.")));
     }
 
     private Place place(TableRows.Row row, int column) {

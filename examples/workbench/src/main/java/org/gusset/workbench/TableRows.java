@@ -4,6 +4,7 @@ import de.siegmar.fastcsv.reader.CommentStrategy;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,6 +27,15 @@ record TableRows(List<Row> rows, List<Diagnostic> diagnostics) {
             return column < cells.size() ? cells.get(column) : "";
         }
 
+        /** How many cells there are up to the last one that is not blank. */
+        int lastFilled() {
+            int last = cells.size();
+            while (last > 0 && cells.get(last - 1).isEmpty()) {
+                last--;
+            }
+            return last;
+        }
+
         boolean blankFrom(int column) {
             return cells.stream().skip(column).allMatch(String::isEmpty);
         }
@@ -40,10 +50,9 @@ record TableRows(List<Row> rows, List<Diagnostic> diagnostics) {
                 .fieldSeparator(separator(text))
                 .commentStrategy(CommentStrategy.SKIP)
                 .skipEmptyLines(true)
-                .allowExtraFields(true)
-                .allowMissingFields(true)
+                .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .allowUnclosedQuote(false)
-                .allowExtraCharsAfterClosingQuote(false)
                 .trimWhitespacesAroundQuotes(true)
                 .ofCsvRecord(text)) {
             for (CsvRecord csv : reader) {
@@ -56,16 +65,18 @@ record TableRows(List<Row> rows, List<Diagnostic> diagnostics) {
             }
         } catch (CsvParseException | UncheckedIOException | java.io.IOException e) {
             long last = rows.isEmpty() ? 0 : rows.get(rows.size() - 1).line();
-            diagnostics.add(Diagnostic.of(
-                            TableCode.BAD_QUOTES,
-                            new Place.Cell(table, last + 1, 1, ""),
-                            "table",
-                            table,
-                            "line",
-                            Long.toString(last + 1))
-                    .with(Hint.of(
-                            "MEA207.hint",
-                            "A cell that starts with a quotation mark must end with one; inches are written `38 in`, without a sign.")));
+            diagnostics.add(
+                    Diagnostic.of(
+                                    TableCode.BAD_QUOTES,
+                                    new Place.Cell(table, last + 1, 1, ""),
+                                    "table",
+                                    table,
+                                    "line",
+                                    Long.toString(last + 1))
+                            .with(
+                                    Hint.of(
+                                            "MEA207.hint",
+                                            "A cell that starts with a quotation mark must end with one; inches are written `38 in`, without a sign.")));
         }
         return new TableRows(List.copyOf(rows), List.copyOf(diagnostics));
     }

@@ -1,12 +1,12 @@
 package org.gusset.workbench;
 
 import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
-import java.nio.CharBuffer;
 import java.util.OptionalLong;
 
 /** Bytes as text: UTF-8 with or without a byte order mark, nothing else. */
@@ -20,7 +20,9 @@ final class TextFile {
                 return true;
             }
         }
-        return bytes.length >= 2 && (bytes[0] == (byte) 0xFF && bytes[1] == (byte) 0xFE || bytes[0] == (byte) 0xFE && bytes[1] == (byte) 0xFF);
+        return bytes.length >= 2
+                && (bytes[0] == (byte) 0xFF && bytes[1] == (byte) 0xFE
+                        || bytes[0] == (byte) 0xFE && bytes[1] == (byte) 0xFF);
     }
 
     /** The line, from 1, of the first byte that is not UTF-8. */

@@ -1,0 +1,24 @@
+package org.gusset.workbench;
+
+import java.util.OptionalLong;
+import org.gusset.dsl.Source;
+
+/** A draft's text and the short name that its drawings are called by. */
+record DraftFile(Source source, String shortName) {
+    private static final String ENDING = ".gusset";
+
+    static DraftFile read(String written) {
+        byte[] bytes = FileBytes.read(written, "draft");
+        if (TextFile.binary(bytes)) {
+            throw new Refusal("The draft `" + written + "` is not a text file.");
+        }
+        OptionalLong badLine = TextFile.firstBadLine(bytes);
+        if (badLine.isPresent()) {
+            throw new Refusal("The draft `" + written + "` is not UTF-8 text (line " + badLine.getAsLong()
+                    + "); save it again with the encoding UTF-8.");
+        }
+        String file = String.valueOf(FileBytes.path(written).getFileName());
+        String shortName = file.endsWith(ENDING) ? file.substring(0, file.length() - ENDING.length()) : file;
+        return new DraftFile(Source.of(written, TextFile.text(bytes)), shortName);
+    }
+}

@@ -1,0 +1,175 @@
+package org.gusset.workbench;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import org.gusset.core.diagnostic.Diagnostic;
+import org.gusset.core.diagnostic.Phrase;
+import org.gusset.core.draft.Drawing;
+import org.gusset.core.pattern.Piece;
+import org.gusset.svg.Svg;
+import org.gusset.svg.sheet.SheetContent;
+import org.gusset.svg.sheet.SheetOptions;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Draws the pieces of a draft for one or many bodies, true to scale. */
+@Command(
+        name = "draw",
+        description = "Draw the pieces as SVG, true to scale: a file for each piece and a sheet with all of them.",
+        footer = {
+            "",
+            "With several bodies each gets a folder of its own. A body's files are written together or not at all.",
+            "",
+            "Examples:",
+            "  gusset draw smock.gusset --measures cast.csv#'Ottilie Fenn' --out paper",
+            "  gusset draw smock.gusset --measures cast.csv --set neckline=round --unit in --out paper"
+        })
+final class DrawCommand implements Callable<Integer> {
+    private final Bench bench;
+
+    @Spec
+    @SuppressWarnings("NullAway.Init")
+    private CommandSpec spec;
+
+    @Parameters(paramLabel = "DRAFT", description = "The draft.")
+    private String draft = "";
+
+    @Option(
+            names = "--measures",
+            required = true,
+            paramLabel = "FILE[#NAME]",
+            description = "The table of measures; with a name only that body, else every body in it.")
+    private String measures = "";
+
+    @Option(
+            names = "--out",
+            required = true,
+            paramLabel = "DIR",
+            description = "The folder to write to; made if need be.")
+    private String out = "";
+
+    @Option(
+            names = "--unnamed",
+            description = "Leave the body's name off the paper and out of the names of files and folders.")
+    private boolean unnamed;
+
+    @Option(
+            names = "--anyway",
+            description =
+                    "Draw what can be drawn although something is wrong; every label then says NOT PROVED and why.")
+    private boolean anyway;
+
+    @Mixin
+    private final Tailoring tailoring = new Tailoring();
+
+    DrawCommand(Bench bench) {
+        this.bench = bench;
+    }
+
+    @Override
+    public Integer call() {
+        PrintWriter err = spec.commandLine().getErr();
+        Fitting fitting = new Fitting(bench, draft, tailoring, err);
+        Bodies bodies = Bodies.open(measures);
+        Path folder = FileBytes.path(out);
+        boolean faulty = !fitting.draftErrors().isEmpty();
+        if (fitting.draft().isEmpty() || (faulty && !anyway)) {
+            String how = fitting.draft().isPresent() ? "; --anyway draws what can be drawn" : "";
+            fitting.messages()
+                    .line("Nothing was drawn: the draft has "
+                            + Messages.count(fitting.draftErrors().size(), "error") + how + ".");
+            return ExitCodes.FAULTS;
+        }
+        FileNames folders = new FileNames();
+        List<String> drawn = new ArrayList<>();
+        Progress progress = Progress.on(err, bodies.names().size());
+        boolean good = fitting.each(bodies, progress, (number, drawing) -> {
+            if ((!drawing.proved() && !anyway) || drawing.pieces().isEmpty()) {
+                return false;
+            }
+            String body = unnamed ? "body " + number : drawing.measurements().body();
+            boolean several = bodies.names().size() > 1;
+            Path own = several ? folder.resolve(folders.unused("", body)) : folder;
+            progress.clear();
+            write(fitting, drawing, own, unnamed && !several ? List.of() : List.of(body));
+            drawn.add(body);
+            return drawing.proved();
+        });
+        int missed = bodies.names().size() - drawn.size();
+        if (missed > 0) {
+            fitting.messages().line(missed(drawn.size(), bodies.names().size()));
+        }
+        return good && !faulty ? ExitCodes.GOOD : ExitCodes.FAULTS;
+    }
+
+    private String missed(int drawn, int all) {
+        String how = anyway ? "" : "; --anyway draws what can be drawn where only the draft's checks fail";
+        return drawn == 0
+                ? "Nothing was drawn" + how + "."
+                : "Drawn for " + drawn + " of " + all + " bodies" + how + ".";
+    }
+
+    private void write(Fitting fitting, Drawing drawing, Path folder, List<String> body) {
+        SheetOptions options =
+                SheetOptions.defaults().withLengths(tailoring.style()).withShowBody(!unnamed);
+        SheetContent content = content(drawing, fitting.draftErrors());
+        List<String> stem = new ArrayList<>();
+        stem.add(fitting.file().shortName());
+        stem.addAll(body);
+        FileNames names = new FileNames();
+        Map<String, String> files = new LinkedHashMap<>();
+        files.put(name(names, stem, "sheet"), Svg.sheet(content, options));
+        for (Piece piece : content.pieces()) {
+            files.put(name(names, stem, piece.name()), Svg.piece(content, piece, options));
+        }
+        WholeFiles.write(folder, files);
+        PrintWriter out = spec.commandLine().getOut();
+        out.println(drawing.title() + (body.isEmpty() ? "" : " for " + body.get(0)) + ": a sheet and "
+                + Messages.count(content.pieces().size(), "piece") + " in " + folder
+                + (content.proved() ? "" : " (NOT PROVED)"));
+        if (!drawing.estimated().isEmpty()) {
+            out.println("  estimated, not measured: " + String.join(", ", drawing.estimated()));
+        }
+        out.flush();
+        String beginning = String.join("-", stem.stream().map(FileNames::plain).toList()) + "-";
+        List<String> old = WholeFiles.leftFromBefore(folder, beginning, files);
+        if (!old.isEmpty()) {
+            fitting.messages().line("Not of this run, and still in " + folder + ": " + String.join(", ", old));
+        }
+    }
+
+    private static String name(FileNames names, List<String> stem, String last) {
+        List<String> parts = new ArrayList<>(stem);
+        parts.add(last);
+        return names.unused(".svg", parts.toArray(new String[0]));
+    }
+
+    /** What the sheets show; errors of the draft itself are reasons too, although evaluation never sees them. */
+    private static SheetContent content(Drawing drawing, List<Diagnostic> draftErrors) {
+        SheetContent plain = SheetContent.of(drawing);
+        List<Phrase> reasons = new ArrayList<>();
+        draftErrors.forEach(d -> reasons.add(d.phrase()));
+        plain.reasons().stream().filter(r -> !reasons.contains(r)).forEach(reasons::add);
+        return new SheetContent(
+                plain.title(),
+                plain.note(),
+                plain.body(),
+                plain.choices(),
+                plain.cloths(),
+                plain.pieces(),
+                plain.refused(),
+                plain.leftOut(),
+                plain.estimated(),
+                plain.fingerprint(),
+                reasons);
+    }
+}

@@ -1,0 +1,96 @@
+package org.gusset.workbench;
+
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
+import org.gusset.core.draft.Drawing;
+import org.gusset.core.draft.NamedValue;
+import org.gusset.core.draft.PieceValues;
+import org.gusset.core.geometry.Point;
+import org.gusset.core.measure.Dimension;
+import org.gusset.core.measure.LengthStyle;
+import org.gusset.core.measure.Quantity;
+import org.gusset.core.measure.Unit;
+
+/** The values of a drawing as a table for people. */
+final class ValuesText {
+    private static final LengthStyle MM = new LengthStyle(Unit.MM, 0, 3);
+
+    private final LengthStyle style;
+    private final List<List<String>> rows = new ArrayList<>();
+
+    private ValuesText(LengthStyle style) {
+        this.style = style;
+    }
+
+    static void print(PrintWriter out, Drawing drawing, LengthStyle style) {
+        out.println(drawing.title() + " for " + drawing.measurements().body());
+        ValuesText text = new ValuesText(style);
+        text.values(drawing.values());
+        text.flush(out);
+        for (PieceValues piece : drawing.pieceValues()) {
+            out.println();
+            out.println(piece.piece());
+            text.values(piece.values());
+            piece.points().forEach(p -> text.point(p.name(), p.point()));
+            piece.lines().forEach(text::line);
+            text.flush(out);
+        }
+        out.println();
+    }
+
+    private void values(List<NamedValue> values) {
+        for (NamedValue value : values) {
+            if (value instanceof NamedValue.Amount amount) {
+                row(value.name(), amount.quantity(), amount.estimated() ? "estimated" : "");
+            } else {
+                String shown = value instanceof NamedValue.Word word
+                        ? word.word()
+                        : ((NamedValue.Answer) value).yes() ? "yes" : "no";
+                rows.add(List.of(value.name(), shown, "", ""));
+            }
+        }
+    }
+
+    private void row(String name, Quantity quantity, String note) {
+        boolean both = quantity.dimension().length() != 0 && style.unit() != Unit.MM;
+        rows.add(List.of(name, MM.show(quantity), both ? style.show(quantity) : "", note));
+    }
+
+    private void point(String name, Point point) {
+        String there = style.unit() == Unit.MM ? "" : place(style, point);
+        rows.add(List.of(name, place(MM, point), there, ""));
+    }
+
+    /** Right and down of the origin are positive, as in the language. */
+    private static String place(LengthStyle style, Point point) {
+        return "(" + style.show(point.x()) + ", " + style.show(point.y()) + ")";
+    }
+
+    private void line(PieceValues.NamedLine line) {
+        boolean taken = Math.abs(line.length() - line.sewn()) > 1e-9;
+        String sewn = taken ? "sewn " + style.show(line.sewn()) : "";
+        String edge = line.edge() ? "edge" : "";
+        String note = sewn.isEmpty() || edge.isEmpty() ? edge + sewn : edge + ", " + sewn;
+        row(line.name(), new Quantity(line.length(), Dimension.LENGTH), note);
+    }
+
+    private void flush(PrintWriter out) {
+        int[] widths = new int[4];
+        for (List<String> row : rows) {
+            for (int i = 0; i < widths.length; i++) {
+                widths[i] = Math.max(widths[i], row.get(i).length());
+            }
+        }
+        for (List<String> row : rows) {
+            StringBuilder text = new StringBuilder();
+            for (int i = 0; i < widths.length; i++) {
+                text.append("  ")
+                        .append(row.get(i))
+                        .append(" ".repeat(widths[i] - row.get(i).length()));
+            }
+            out.println(text.toString().stripTrailing());
+        }
+        rows.clear();
+    }
+}

@@ -1,0 +1,75 @@
+package org.gusset.workbench;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.stream.Stream;
+
+/** Writes files that belong together: all are written under other names first, and only whole ones get their own. */
+final class WholeFiles {
+    private WholeFiles() {}
+
+    /** Writes texts by file name into a folder, which is made if need be. */
+    static void write(Path folder, Map<String, String> texts) {
+        Map<Path, Path> parts = new LinkedHashMap<>();
+        try {
+            Files.createDirectories(folder);
+            for (String name : texts.keySet()) {
+                if (Files.isDirectory(folder.resolve(name))) {
+                    throw new Refusal("`" + folder.resolve(name) + "` is a folder and stands in the way of a drawing.");
+                }
+            }
+            for (Map.Entry<String, String> text : texts.entrySet()) {
+                Path part = folder.resolve(".gusset-" + UUID.randomUUID() + ".part");
+                parts.put(part, folder.resolve(text.getKey()));
+                Files.writeString(part, text.getValue(), StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
+            }
+            for (Map.Entry<Path, Path> part : parts.entrySet()) {
+                move(part.getKey(), part.getValue());
+            }
+        } catch (IOException e) {
+            throw new Refusal("`" + folder + "` cannot be written (" + FileBytes.reason(e) + ").");
+        } finally {
+            for (Path part : parts.keySet()) {
+                remove(part);
+            }
+        }
+    }
+
+    /** Drawings in a folder that begin alike and were not written now, in alphabetical order. */
+    static List<String> leftFromBefore(Path folder, String beginning, Map<String, String> written) {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.map(f -> String.valueOf(f.getFileName()))
+                    .filter(n -> n.startsWith(beginning) && n.endsWith(".svg") && !written.containsKey(n))
+                    .sorted()
+                    .toList();
+        } catch (IOException e) {
+            return List.of();
+        }
+    }
+
+    private static void move(Path from, Path to) throws IOException {
+        try {
+            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } catch (AtomicMoveNotSupportedException e) {
+            Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+
+    private static void remove(Path part) {
+        try {
+            Files.deleteIfExists(part);
+        } catch (IOException e) {
+            // A part that cannot be removed does no harm: nothing reads it.
+            return;
+        }
+    }
+}
