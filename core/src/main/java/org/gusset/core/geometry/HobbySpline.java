@@ -293,7 +293,7 @@ final class HobbySpline {
             double leave = velocity(st, ct, sf, cf, out.tension());
             double arrive = velocity(sf, cf, st, ct, in.tension());
             if (out.atLeast() || in.atLeast()) {
-                if (st >= 0 && sf >= 0 || st <= 0 && sf <= 0) {
+                if ((st >= 0 && sf >= 0) || (st <= 0 && sf <= 0)) {
                     double sine = (Math.abs(st) * cf + Math.abs(sf) * ct) * INSIDE;
                     if (sine > 0) {
                         leave = out.atLeast() ? Math.min(leave, Math.abs(sf) / sine) : leave;

@@ -282,7 +282,7 @@ final class Loops {
         for (int round = 0; round < ROUNDS; round++) {
             Range worst = null;
             List<Meeting> meetings = PathMeetings.withItself(out, Path.COINCIDE);
-            if (meetings.isEmpty() || round == 0 && !original.selfMeetings().isEmpty()) {
+            if (meetings.isEmpty() || (round == 0 && !original.selfMeetings().isEmpty())) {
                 break;
             }
             for (Meeting m : meetings) {

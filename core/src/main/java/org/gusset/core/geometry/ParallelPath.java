@@ -126,7 +126,7 @@ final class ParallelPath {
         for (int i = 0; i <= n; i++) {
             Segment before = sources.get((i + n - 1) % n);
             Segment after = sources.get(i % n);
-            if (i > 0 && i < n || closed) {
+            if ((i > 0 && i < n) || closed) {
                 joints.add(joint(before, after));
             } else {
                 Point end = i == 0 ? moved(after, 0) : moved(before, 1);
@@ -168,7 +168,7 @@ final class ParallelPath {
         double cosine = arrive.dot(leave);
         double size = Math.abs(distance);
         boolean back = cosine < 0 && Math.abs(sine) < 1e-9;
-        if (end.distance(start) <= Path.COINCIDE || sine * distance > 0 && !back) {
+        if (end.distance(start) <= Path.COINCIDE || (sine * distance > 0 && !back)) {
             return new Joint(end, start, true);
         }
         // The tangent of half the turn; infinite where the path turns straight back.

@@ -187,7 +187,7 @@ public final class Path {
         }
         Stations.Place first = stations().after(from);
         Stations.Place last = stations().before(to);
-        boolean nothing = first.index() > last.index() || first.index() == last.index() && first.t() >= last.t();
+        boolean nothing = first.index() > last.index() || (first.index() == last.index() && first.t() >= last.t());
         if (nothing || Math.min(to, length()) - Math.max(from, 0) <= JOINT) {
             return line(at(from), at(from));
         }

@@ -233,7 +233,7 @@ final class PathMeetings {
                 lastCrossing = found;
             } else if (found.kind() == Contact.Kind.TOUCH) {
                 touch = touch == null ? found : touch;
-            } else if (end == null || found.joints() && !end.joints()) {
+            } else if (end == null || (found.joints() && !end.joints())) {
                 end = found;
             }
         }
@@ -266,7 +266,7 @@ final class PathMeetings {
                 boolean sameOther = Math.abs(m.otherS() - n.otherS()) <= ONE;
                 boolean round = closed && m.s() >= length - ONE && n.s() <= ONE;
                 boolean otherRound = otherClosed && m.otherS() >= otherLength - ONE && n.otherS() <= ONE;
-                again |= round && (sameOther || otherRound) || otherRound && sameS;
+                again |= (round && (sameOther || otherRound)) || (otherRound && sameS);
             }
             if (!again) {
                 out.add(m);

@@ -99,7 +99,7 @@ final class SegmentContacts {
     }
 
     private static boolean reaches(double along, double length, boolean boundless) {
-        return boundless || along >= -BEYOND && along <= length + BEYOND;
+        return boundless || (along >= -BEYOND && along <= length + BEYOND);
     }
 
     /** A length along a line as its parameter. */
@@ -152,7 +152,7 @@ final class SegmentContacts {
         double q = b.radius();
         boolean outside = Math.abs(apart - r - q) <= Path.COINCIDE;
         boolean inside = Math.abs(apart - Math.abs(r - q)) <= Path.COINCIDE;
-        if (outside || inside && apart > Path.COINCIDE) {
+        if (outside || (inside && apart > Path.COINCIDE)) {
             Vector toTouch = outside || r > q ? way : way.opposite();
             onArcs(a, a.centre().plus(toTouch.times(r)), b, Contact.Kind.TOUCH);
         }

@@ -106,14 +106,26 @@ class MeetingsTest {
 
     @Test
     void twoCubicsCanMeetNineTimes() {
-        // A wave and the same wave turned a quarter cross nine times.
-        CubicSegment wave = RandomPaths.cubic(-100, 0, 200, -420, -200, 420, 100, 0);
-        Path a = Path.of(wave);
-        Path b = a.transformed(Transform.turn(Point.ORIGIN, 90));
+        // y = T3(x) and x = T3(y), T3 being Chebyshev's 4 x^3 - 3 x, meet where T9(x) = x, that is at the cosines of
+        // multiples of a quarter and of a fifth of a half turn (closed form); here 100 times as large.
+        double third = 100.0 / 3;
+        Path a = Path.of(RandomPaths.cubic(-100, -100, -third, 500, third, -500, 100, 100));
+        Path b = Path.of(RandomPaths.cubic(-100, -100, 500, -third, -500, third, 100, 100));
         List<Meeting> found = a.meetings(b);
         assertThat(found).hasSize(9);
-        found.forEach(m -> assertThat(b.at(m.otherS()).distance(m.point())).isCloseTo(0, within(1e-9)));
-        assertThat(found).hasSize(counted(a, b));
+        List<Double> expected = new ArrayList<>();
+        for (int k = 0; k <= 4; k++) {
+            expected.add(100 * StrictMath.cos(k * StrictMath.PI / 4));
+        }
+        for (int k = 1; k <= 4; k++) {
+            expected.add(100 * StrictMath.cos(k * StrictMath.PI / 5));
+        }
+        expected.sort(null);
+        List<Double> xs = found.stream().map(m -> m.point().x()).sorted().toList();
+        for (int k = 0; k < 9; k++) {
+            assertThat(xs.get(k)).isCloseTo(expected.get(k), MM);
+        }
+        found.forEach(m -> assertThat(b.at(m.otherS()).distance(m.point())).isCloseTo(0, MM));
     }
 
     /** Second opinion: proper crossings of the flattened paths by JTS. */
