@@ -225,11 +225,14 @@ public final class Path {
 
     /**
      * The parallel copy at a distance in mm, positive to the left of travel as seen. Lines and arcs stay exact; cubics are
-     * fitted within 0.001 mm. At corners the neighbours are prolonged (outside) or cut (inside) until they meet; an arc or curve
-     * too tight for the distance is cut where the copy crosses itself.
+     * fitted within 0.001 mm. At corners the neighbours are prolonged straight until they meet, at most by 4 times the distance
+     * and then bevelled (outside), or cut (inside) where they meet; an arc or curve too tight for the distance is cut where the
+     * copy crosses itself. The copy of a closed path is closed, that of an endless one endless; distance 0 gives this path.
+     *
+     * @throws Fault if nothing is left of the copy, or no single path
      */
     public Path parallel(double distance) {
-        throw new UnsupportedOperationException();
+        return ParallelPath.of(this, distance);
     }
 
     /**
