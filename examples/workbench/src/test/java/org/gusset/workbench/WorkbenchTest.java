@@ -10,6 +10,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Objects;
+import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -165,32 +167,43 @@ class WorkbenchTest {
         assertThat(pip.out()).containsPattern("scye_depth +195 mm +19.5 cm +estimated");
     }
 
+    /** What stands below a row of keys. */
+    private static Object below(Object top, String... keys) {
+        Object at = top;
+        for (String key : keys) {
+            at = Objects.requireNonNull(((Map<?, ?>) at).get(key), key);
+        }
+        return at;
+    }
+
+    private static double numberBelow(Object top, String... keys) {
+        return ((Number) below(top, keys)).doubleValue();
+    }
+
     @Test
-    @SuppressWarnings("unchecked")
     void valuesAsJsonArePlainNumbers() throws IOException {
         CommandRun run =
                 CommandRun.of("values", draft, "--measures", cast + "#Maren Oddway", "--json", "--set", "ease=5 in");
         assertThat(run.code()).isZero();
         Map<String, Object> top = JSON.std.mapFrom(run.out());
-        Map<String, Object> values = (Map<String, Object>) top.get("values");
         // (41 in + 5 in) / 4 = 11 1/2 in = 292.1 mm, worked by hand with 1 in = 25.4 mm.
-        assertThat((Double) values.get("quarter")).isCloseTo(292.1, org.assertj.core.data.Offset.offset(1e-9));
-        assertThat(values).containsEntry("neckline", "vee").containsEntry("slope", 12.5);
-        Map<String, Object> front = (Map<String, Object>) ((Map<String, Object>) top.get("pieces")).get("Front");
-        Map<String, Map<String, Object>> points = (Map<String, Map<String, Object>>) front.get("points");
-        assertThat((Double) points.get("corner").get("x")).isCloseTo(292.1, org.assertj.core.data.Offset.offset(1e-9));
-        Map<String, Map<String, Object>> edges = (Map<String, Map<String, Object>>) front.get("edges");
-        assertThat((Double) edges.get("rest").get("length"))
-                .isCloseTo(3 * 292.1, org.assertj.core.data.Offset.offset(1e-9));
-        assertThat(edges.get("rest")).containsKey("sewn");
+        assertThat(numberBelow(top, "values", "quarter")).isCloseTo(292.1, Offset.offset(1e-9));
+        assertThat(numberBelow(top, "pieces", "Front", "points", "corner", "x")).isCloseTo(292.1, Offset.offset(1e-9));
+        assertThat(numberBelow(top, "pieces", "Front", "edges", "rest", "length"))
+                .isCloseTo(3 * 292.1, Offset.offset(1e-9));
+        assertThat(numberBelow(top, "pieces", "Front", "edges", "rest", "sewn"))
+                .isCloseTo(3 * 292.1, Offset.offset(1e-9));
+        assertThat(numberBelow(top, "values", "slope")).isEqualTo(12.5);
+        assertThat(below(top, "values", "neckline")).isEqualTo("vee");
         assertThat(run.out()).contains("\"Pocket\"").containsPattern("\"length\" : 150\\b");
-        assertThat(top).containsEntry("proved", true).containsEntry("body", "Maren Oddway");
+        assertThat(below(top, "proved")).isEqualTo(true);
+        assertThat(below(top, "body")).isEqualTo("Maren Oddway");
     }
 
     @Test
     void severalBodiesStandByNameInJson() throws IOException {
         CommandRun run = CommandRun.of("values", draft, "--measures", cast, "--json");
-        Map<?, ?> bodies = (Map<?, ?>) JSON.std.mapFrom(run.out()).get("bodies");
+        Map<?, ?> bodies = (Map<?, ?>) below(JSON.std.mapFrom(run.out()), "bodies");
         assertThat(bodies.keySet().stream().map(String::valueOf)).containsExactly("Pip", "Maren Oddway");
     }
 
