@@ -47,4 +47,14 @@ public record Piece(
     public Optional<Edge> fold() {
         return edges.stream().filter(Edge::onFold).findFirst();
     }
+
+    /** How many times an edge of the piece is worn; the piece maker, which is still to come, will count pairs and folds. */
+    public int worn() {
+        throw new UnsupportedOperationException("pieces are not counted yet");
+    }
+
+    /** The stretch of the cutting line that belongs to an edge; it comes with the piece maker. */
+    public Path cuttingEdge(String edgeName) {
+        throw new UnsupportedOperationException("pieces are not cut yet: " + edgeName);
+    }
 }
