@@ -105,9 +105,8 @@ public final class TextReport {
     public static String summary(List<Diagnostic> diagnostics) {
         List<String> parts = new ArrayList<>();
         for (Severity severity : Severity.values()) {
-            long count = diagnostics.stream()
-                    .filter(d -> d.severity() == severity)
-                    .count();
+            long count =
+                    diagnostics.stream().filter(d -> d.severity() == severity).count();
             if (count > 0) {
                 parts.add(count + " " + severity.word() + (count == 1 ? "" : "s"));
             }

@@ -17,7 +17,8 @@ import org.junit.jupiter.api.Test;
 class TextReportTest {
     private static Span span(String text, String part) {
         int start = text.indexOf(part);
-        int line = 1 + (int) text.substring(0, start).chars().filter(c -> c == '\n').count();
+        int line = 1
+                + (int) text.substring(0, start).chars().filter(c -> c == '\n').count();
         int column = text.codePointCount(text.lastIndexOf('\n', start) + 1, start) + 1;
         return new Span("smock.gusset", start, start + part.length(), line, column, line, column + part.length());
     }
@@ -62,7 +63,8 @@ class TextReportTest {
         // Wide by Unicode Standard Annex 11: the two letters of the Chinese word for a garment take four columns.
         assertThat(excerpt("let \u8863\u670d = z", "\u8863\u670d"))
                 .containsExactly("    let \u8863\u670d = z", "        ^~~~");
-        assertThat(excerpt("let \u8863\u670d = z", "z")).containsExactly("    let \u8863\u670d = z", "               ^");
+        assertThat(excerpt("let \u8863\u670d = z", "z"))
+                .containsExactly("    let \u8863\u670d = z", "               ^");
         // An e and a combining accent share one column; a letter beyond the first plane takes one, a thread spool two.
         assertThat(excerpt("let e\u0301e = z", "z")).containsExactly("    let e\u0301e = z", "             ^");
         assertThat(excerpt("\ud835\udc9c = z", "z")).containsExactly("    \ud835\udc9c = z", "        ^");
@@ -131,7 +133,8 @@ class TextReportTest {
                             38
                             ^~
                         """);
-        assertThat(report.one(error(new Place.Cell("odd.csv", 3, 1, ""), "chest")).lines())
+        assertThat(report.one(error(new Place.Cell("odd.csv", 3, 1, ""), "chest"))
+                        .lines())
                 .hasSize(1);
         assertThat(report.one(error(Place.named("Back.armhole"), "chest")))
                 .isEqualTo("Back.armhole: error NAM901: There is nothing called `chest` here.\n");
@@ -141,8 +144,7 @@ class TextReportTest {
 
     @Test
     void lengthsAreShownInTheWantedUnit() {
-        Diagnostic gap =
-                Diagnostic.of(TestCode.WARNING, Place.nowhere(), "name", "tip", "gap", Fact.length(12.7));
+        Diagnostic gap = Diagnostic.of(TestCode.WARNING, Place.nowhere(), "name", "tip", "gap", Fact.length(12.7));
         assertThat(TextReport.of(LengthStyle.INCHES.wording()).one(gap))
                 .isEqualTo("warning GEO902: `tip` is 1/2 in away.\n");
         assertThat(TextReport.of().one(gap)).isEqualTo("warning GEO902: `tip` is 1.27 cm away.\n");
