@@ -37,7 +37,7 @@ final class Tokens {
                 CommonToken copy = new CommonToken(token.getType(), token.getText());
                 copy.setStartIndex(token.getStartIndex() + base);
                 copy.setStopIndex(token.getStopIndex() + base);
-                copy.setLine(token.getLine());
+                copy.setLine(spans.lineOf(copy.getStartIndex()));
                 raw.add(copy);
             }
         }
@@ -98,6 +98,9 @@ final class Tokens {
             CommonToken token = tokens.get(i);
             if (token.getType() == GussetLexer.NUMBER) {
                 i = number(tokens, i, joined);
+            } else if (token.getType() == GussetLexer.DROP && !dropsSomething(tokens, i)) {
+                joined.add(as(token, GussetLexer.NAME));
+                i++;
             } else if (token.getType() == GussetLexer.TURNED && type(tokens, i + 1) == GussetLexer.UP) {
                 joined.add(merged(token, tokens.get(i + 1), GussetLexer.TURNED_UP));
                 i += 2;
@@ -107,6 +110,27 @@ final class Tokens {
             }
         }
         return joined;
+    }
+
+    /** True where {@code drop} begins a statement; elsewhere it is a name, for a drop is also what a shoulder or a hem does. */
+    private boolean dropsSomething(List<CommonToken> tokens, int i) {
+        if (base > 0) {
+            return false;
+        }
+        int line = tokens.get(i).getLine();
+        boolean first = i == 0 || tokens.get(i - 1).getLine() < line;
+        boolean last = i + 1 >= tokens.size() || tokens.get(i + 1).getLine() > line;
+        int next = last ? Token.EOF : tokens.get(i + 1).getType();
+        return next == GussetLexer.DART
+                || next == GussetLexer.NOTCH
+                || (first && (last || next == GussetLexer.RBRACE || Words.isName(next)));
+    }
+
+    private static CommonToken as(CommonToken token, int type) {
+        CommonToken copy = new CommonToken(token);
+        copy.setText(token.getText());
+        copy.setType(type);
+        return copy;
     }
 
     private int number(List<CommonToken> tokens, int i, List<CommonToken> joined) {
@@ -146,10 +170,7 @@ final class Tokens {
                 && Words.isLengthUnit(type(tokens, i + 5))) {
             return dashed(tokens, i, joined);
         }
-        CommonToken copy = new CommonToken(first);
-        copy.setText(first.getText());
-        copy.setType(Words.isUnit(type(tokens, i + 1)) ? more(joined, tokens, i + 1) : GussetLexer.NUMBER);
-        joined.add(copy);
+        joined.add(as(first, Words.isUnit(type(tokens, i + 1)) ? more(joined, tokens, i + 1) : GussetLexer.NUMBER));
         return i + 1;
     }
 
