@@ -46,7 +46,7 @@ final class Words {
 
     static boolean isName(int type) {
         return type == GussetLexer.NAME
-                || (type >= GussetLexer.ABOVE && type <= GussetLexer.WITHOUT && type != GussetLexer.GUSSET);
+                || (type >= GussetLexer.ABOVE && type <= GussetLexer.WITHOUT);
     }
 
     private static boolean isMove(int type) {
