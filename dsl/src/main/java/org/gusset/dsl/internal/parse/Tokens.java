@@ -159,9 +159,13 @@ final class Tokens {
                 return i + 3;
             }
         } else if (isWhole(first)
-                && fraction(tokens, i + 1)
+                && type(tokens, i + 1) == GussetLexer.NUMBER
                 && tokens.get(i + 1).getLine() == first.getLine()) {
-            return mixed(tokens, i, joined);
+            if (isVulgar(tokens.get(i + 1))) {
+                return mixed(tokens, i, i + 1, joined);
+            } else if (fraction(tokens, i + 1)) {
+                return mixed(tokens, i, i + 3, joined);
+            }
         }
         if (isWhole(first)
                 && type(tokens, i + 1) == GussetLexer.MINUS
@@ -175,12 +179,12 @@ final class Tokens {
     }
 
     /** A whole number and a fraction: one number in front of a unit, a mistake elsewhere. */
-    private int mixed(List<CommonToken> tokens, int i, List<CommonToken> joined) {
+    private int mixed(List<CommonToken> tokens, int i, int end, List<CommonToken> joined) {
         CommonToken first = tokens.get(i);
-        CommonToken last = tokens.get(i + 3);
+        CommonToken last = tokens.get(end);
         CommonToken number = merged(first, last, GussetLexer.NUMBER);
-        if (Words.isUnit(type(tokens, i + 4))) {
-            number.setType(more(joined, tokens, i + 4));
+        if (Words.isUnit(type(tokens, end + 1))) {
+            number.setType(more(joined, tokens, end + 1));
         } else {
             Span span = spans.of(first, last);
             String written = number.getText();
@@ -193,7 +197,7 @@ final class Tokens {
                     written);
         }
         joined.add(number);
-        return i + 4;
+        return end + 1;
     }
 
     private int dashed(List<CommonToken> tokens, int i, List<CommonToken> joined) {
@@ -243,6 +247,10 @@ final class Tokens {
 
     private static boolean isWhole(CommonToken token) {
         return token.getText().chars().allMatch(c -> c >= '0' && c <= '9');
+    }
+
+    private static boolean isVulgar(CommonToken token) {
+        return token.getText().length() == 1 && !isWhole(token);
     }
 
     private static boolean touching(List<CommonToken> tokens, int from, int count) {
