@@ -279,7 +279,7 @@ final class Reader {
             CommonTokenStream stream = stream(parser, chunk);
             finish = heading(kind, body);
             if (stream.index() < chunk.size()) {
-                throw new Strict.Stop(stream.LT(1), parser.getExpectedTokens());
+                throw ((Strict) parser.getErrorHandler()).stop(parser, GussetLexer.LBRACE);
             }
         } catch (Strict.Stop stop) {
             sound = false;

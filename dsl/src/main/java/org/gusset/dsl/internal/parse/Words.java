@@ -86,40 +86,48 @@ final class Words {
 
     /** What is wanted, in at most five groups: "a value, a unit or `by`". */
     static String expected(IntervalSet tokens) {
+        boolean value = tokens.contains(GussetLexer.NUMBER) || tokens.contains(GussetLexer.LPAREN) && hasName(tokens);
+        boolean way = tokens.contains(GussetLexer.UP) && tokens.contains(GussetLexer.ALONG);
+        boolean move = tokens.contains(GussetLexer.PAST);
         Set<String> groups = new LinkedHashSet<>();
-        boolean value = tokens.contains(GussetLexer.NUMBER) || tokens.contains(GussetLexer.LPAREN);
-        boolean name = tokens.contains(GussetLexer.NAME);
         List<String> words = new ArrayList<>();
         for (int type : tokens.toList()) {
-            if (type == Token.EOF || isStatement(type)) {
+            if (type == Token.EOF || isStatement(type) && tokens.contains(GussetLexer.DRAFT)) {
                 groups.add("the next statement");
             } else if (isUnit(type)) {
                 groups.add("a unit");
             } else if (isOperator(type) && !(value && type == GussetLexer.MINUS)) {
-                groups.add("an operator");
-            } else if (isMove(type) && tokens.contains(GussetLexer.PAST)) {
-                groups.add("a move");
+                groups.add(type == GussetLexer.PLUS && !tokens.contains(GussetLexer.TIMES) ? "`+`" : "an operator");
+            } else if (isMove(type) && (move || way)) {
+                groups.add(move ? "a move" : "a way such as `up` or `toward P`");
             } else if (type == GussetLexer.STRING && !value) {
                 groups.add("a text in quotes");
-            } else if (!isName(type) && !isOfValue(type, value) && !isPlumbing(type)) {
+            } else if (!(hasName(tokens) && isName(type))
+                    && !isOfValue(type, value)
+                    && !(way && type == GussetLexer.ALONG)
+                    && !isPlumbing(type)) {
                 literal(type).ifPresent(w -> words.add("`" + w + "`"));
             }
         }
         List<String> all = new ArrayList<>();
         if (value) {
             all.add("a value");
-        } else if (name) {
+        } else if (hasName(tokens)) {
             all.add("a name");
         }
         all.addAll(words);
         all.addAll(groups);
         if (all.isEmpty()) {
-            all.add("something else");
+            tokens.toList().forEach(t -> literal(t).ifPresent(w -> all.add("`" + w + "`")));
         }
         List<String> few = all.size() > MOST ? all.subList(0, MOST) : all;
-        return few.size() == 1
-                ? few.get(0)
+        return few.size() < 2
+                ? String.join("", few)
                 : String.join(", ", few.subList(0, few.size() - 1)) + " or " + few.get(few.size() - 1);
+    }
+
+    private static boolean hasName(IntervalSet tokens) {
+        return tokens.contains(GussetLexer.NAME);
     }
 
     private static boolean isOfValue(int type, boolean value) {
@@ -145,7 +153,15 @@ final class Words {
     }
 
     private static boolean isPlumbing(int type) {
-        return type == GussetLexer.BROKEN || type == GussetLexer.MORE || type == GussetLexer.EOF;
+        return switch (type) {
+            case GussetLexer.BROKEN,
+                    GussetLexer.MORE,
+                    GussetLexer.DOT,
+                    GussetLexer.LPAREN,
+                    GussetLexer.IF,
+                    GussetLexer.RBRACE -> true;
+            default -> false;
+        };
     }
 
     private static Optional<String> literal(int type) {
