@@ -54,7 +54,7 @@ final class Explaining {
             faults.tell(
                     SyntaxCode.MISSING_BY,
                     span,
-                    Hint.of("by.add", "Write `by {found}`.", "found", text).replacing(at, "by "));
+                    Hint.of("by.add", "Write `by` before it, as in `by 3 cm`.").replacing(at, "by "));
         } else {
             faults.tell(
                     SyntaxCode.UNEXPECTED,
@@ -118,16 +118,25 @@ final class Explaining {
     }
 
     private Optional<Hint> form(List<CommonToken> tokens) {
-        return tokens.isEmpty()
-                ? Optional.empty()
-                : Forms.of(tokens.get(headAt(tokens)).getType())
-                        .map(f -> Hint.of("hint.form", "It is written as in {form}.", "form", f));
+        return tokens.isEmpty() ? Optional.empty() : form(tokens.get(headAt(tokens)).getType());
+    }
+
+    private static Optional<Hint> form(int head) {
+        return Forms.of(head).map(f -> Hint.of("hint.form", "It is written as in {form}.", "form", f));
     }
 
     private Hint hint(Token found, List<CommonToken> tokens) {
-        if (found.getType() == GussetLexer.EQUALS) {
+        int type = found.getType();
+        int at = tokens.indexOf(found);
+        int next = at + 1 < tokens.size() ? tokens.get(at + 1).getType() : Token.EOF;
+        if (type == GussetLexer.EQUALS) {
             return Hint.of("hint.equals", "`=` gives a name its value, as in `let x = 3 cm`; to compare, say `is`.");
-        } else if (found.getType() == GussetLexer.TURNED || found.getType() == GussetLexer.TURNED_UP) {
+        } else if (type == GussetLexer.DOT && next == GussetLexer.NUMBER) {
+            return Hint.of(
+                    "hint.zero", "Write `0.{digits}`.", "digits", tokens.get(at + 1).getText());
+        } else if (at > 0 && tokens.get(0).getType() == GussetLexer.CHANGE && at == headAt(tokens)) {
+            return form(GussetLexer.CHANGE).orElseThrow();
+        } else if (type == GussetLexer.TURNED_UP && tokens.get(0).getType() != GussetLexer.ALLOW) {
             return Hint.of("hint.turned", "`turned up` belongs to `allow`; a turn is `turned 30 deg about P`.");
         }
         return form(tokens)
