@@ -9,7 +9,6 @@ import java.util.OptionalInt;
 import java.util.function.Function;
 import org.antlr.v4.runtime.CommonToken;
 import org.antlr.v4.runtime.Token;
-import org.gusset.core.diagnostic.Fact;
 import org.gusset.core.diagnostic.Hint;
 import org.gusset.core.diagnostic.Span;
 import org.gusset.dsl.Source;
@@ -25,7 +24,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class Reader {
     private final Source source;
-    private final ParseLimits limits;
+    private final Nesting nesting;
     private final Faults faults;
     private final Spans spans;
     private final Explaining explaining;
@@ -41,7 +40,6 @@ final class Reader {
 
     Reader(Source source, ParseLimits limits, Faults faults) {
         this.source = source;
-        this.limits = limits;
         this.faults = faults;
         this.spans = new Spans(source.name(), source.text());
         this.explaining = new Explaining(spans, faults);
@@ -49,7 +47,8 @@ final class Reader {
         ExprBuilder exprs = new ExprBuilder(spans, faults, limits, texts);
         this.exprs = exprs;
         this.builder = new StatementBuilder(spans, faults, exprs, texts);
-        this.tokens = new Tokens(spans, faults, source.text(), 0).read();
+        this.nesting = new Nesting(limits.nesting(), spans, faults);
+        this.tokens = nesting.bounded(new Tokens(spans, faults, source.text(), 0).read());
         this.misnomers = new Misnomers(tokens, spans, faults);
     }
 
@@ -78,13 +77,11 @@ final class Reader {
         Span start = spans.of(0, 0);
         Token first = tokens.isEmpty() ? new CommonToken(Token.EOF) : tokens.get(0);
         blocks.addLast(new Block(Kind.FILE, file, first, s -> Optional.empty(), start));
-        if (!tooNested()) {
-            while (at < tokens.size()) {
-                next();
-            }
-            if (blocks.size() > 1) {
-                closeAll(tokens.get(tokens.size() - 1));
-            }
+        while (at < tokens.size()) {
+            next();
+        }
+        if (blocks.size() > 1) {
+            closeAll(tokens.get(tokens.size() - 1));
         }
         return new DraftTree(source.name(), version, file, broken);
     }
@@ -107,27 +104,6 @@ final class Reader {
             return Optional.empty();
         }
         return Optional.of(1);
-    }
-
-    private boolean tooNested() {
-        int depth = 0;
-        for (CommonToken token : tokens) {
-            if (token.getType() == GussetLexer.LPAREN || token.getType() == GussetLexer.LBRACE) {
-                depth++;
-            } else if (token.getType() == GussetLexer.RPAREN || token.getType() == GussetLexer.RBRACE) {
-                depth = Math.max(0, depth - 1);
-            }
-            if (depth > limits.nesting()) {
-                faults.tell(
-                        SyntaxCode.TOO_NESTED,
-                        spans.of(token),
-                        Hint.of("nesting.name", "Give the inner part a name of its own with `let`."),
-                        "most",
-                        Fact.number(limits.nesting()));
-                return true;
-            }
-        }
-        return false;
     }
 
     private void next() {
@@ -197,11 +173,17 @@ final class Reader {
         at += line > 0 ? line : chunk.size();
     }
 
-    /** Where, behind its first token, a line of a chunk begins like a statement with a misspelt word; 0 if none does. */
+    /** Where, behind its first token, a line of a chunk begins like a statement whose word is misspelt or missing; 0 if none does. */
     private static int misspelt(List<CommonToken> chunk) {
+        int head = chunk.get(0).getType();
+        boolean lists = head == GussetLexer.SOLVE || head == GussetLexer.USE;
         for (int i = 1; i < chunk.size(); i++) {
             boolean first = chunk.get(i).getLine() > chunk.get(i - 1).getLine();
-            if (first && Words.meantStatement(chunk, i).isPresent()) {
+            boolean named = !lists
+                    && Words.isName(chunk.get(i).getType())
+                    && i + 1 < chunk.size()
+                    && chunk.get(i + 1).getType() == GussetLexer.EQUALS;
+            if (first && (named || Words.meantStatement(chunk, i).isPresent())) {
                 return i;
             }
         }
@@ -386,7 +368,7 @@ final class Reader {
 
     /** The expression of a hole in a text. */
     private Expr hole(String text, int base) {
-        List<CommonToken> inside = new Tokens(spans, faults, text, base).read();
+        List<CommonToken> inside = nesting.bounded(new Tokens(spans, faults, text, base).read());
         Span span = spans.of(base, base + text.codePointCount(0, text.length()));
         if (inside.isEmpty()) {
             return new Expr.Broken(span);
