@@ -9,6 +9,7 @@ import org.gusset.core.diagnostic.Related;
 import org.gusset.core.diagnostic.Span;
 import org.gusset.core.diagnostic.Wording;
 import org.gusset.core.draft.Draft;
+import org.gusset.dsl.Gusset;
 import org.gusset.dsl.Source;
 
 /** What the commands ask of the language: text to draft, messages to text. */
@@ -20,9 +21,7 @@ final class Bench {
     }
 
     static Bench standard() {
-        return new Bench(source -> {
-            throw new UnsupportedOperationException();
-        });
+        return new Bench(Gusset::compile);
     }
 
     Outcome<Draft> compile(Source source) {
