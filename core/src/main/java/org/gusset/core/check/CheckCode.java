@@ -13,6 +13,11 @@ public enum CheckCode implements Code {
     EASE_TURNED("SEW003", "The ease of seam `{seam}` runs from {low} to {high}: the first must be the smaller."),
     BELOW_RANGE("MEA111", "{name} is {value}, and the draft takes {low} at least.{causes}"),
     ABOVE_RANGE("MEA112", "{name} is {value}, and the draft takes {high} at most.{causes}"),
+    EASE_OUT(
+            "SEW004",
+            "The finished `{name}` is {finished} over {over} {body}: an ease of {ease}, and {low} to {high} is wanted."),
+    OPENING_SMALL(
+            "SEW005", "The opening `{name}` is {round} round, and {passes} of {girth} must pass: {short} too small."),
     RANGE_TURNED(
             "MEA113", "The range of {name} runs from {low} to {high} for this body: the first must be the smaller.");
 

@@ -29,6 +29,8 @@ public enum ConstructCode implements Code {
     NO_LENGTH("GEO118", "This curve has no length: its points are all one place."),
     BAD_TENSION("GEO119", "A tension must be at least 0.75, and this is {tension}."),
     NOT_WHOLE("GEO120", "A count must be a whole number of at least {least}, and this is {value}."),
+    NOT_IN_ROW("GEO122", "`{name}` is not there: the row has {count} points."),
+    ROW_TOO_LONG("LIM201", "A row may have {most} points at most, and this has {count}."),
     FULL_CIRCLE(
             "GEO121",
             "The ends of this arc lie opposite each other, so both ways round are equally long: use `swung`.");

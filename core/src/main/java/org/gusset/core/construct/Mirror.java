@@ -6,10 +6,15 @@ import org.gusset.core.geometry.Transform;
 import org.gusset.core.geometry.Vector;
 
 /** The mirror that a straight path is. */
-final class Mirror {
+public final class Mirror {
     private Mirror() {}
 
-    static Transform over(Path path, String name) {
+    /**
+     * The turning over.
+     *
+     * @throws Fault if the path is not straight
+     */
+    public static Transform over(Path path, String name) {
         Vector along = path.end().minus(path.start());
         if (!path.straight() || along.length() < Path.COINCIDE) {
             throw Fault.of(ConstructCode.BENT_MIRROR, "path", name);

@@ -185,11 +185,11 @@ public final class Evaluation {
             } catch (Without without) {
                 return without((Missing) values[without.node], without.node);
             } catch (Fault fault) {
-                Diagnostic diagnostic = fault.diagnostic();
-                return new Missing(
-                        State.FAULTY,
-                        diagnostic.place() instanceof Place.Nowhere ? diagnostic.at(current.place()) : diagnostic,
-                        -1);
+                Diagnostic diagnostic = fault.isTold() ? null : fault.diagnostic();
+                if (diagnostic != null && diagnostic.place() instanceof Place.Nowhere) {
+                    diagnostic = diagnostic.at(current.place());
+                }
+                return new Missing(State.FAULTY, diagnostic, -1);
             }
         }
 
@@ -205,6 +205,12 @@ public final class Evaluation {
                 throw new Without(node);
             }
             return value;
+        }
+
+        @Override
+        public boolean leftOut(int input) {
+            return values[current.inputs().get(input).index()] instanceof Missing missing
+                    && missing.state() == State.LEFT_OUT;
         }
 
         @Override

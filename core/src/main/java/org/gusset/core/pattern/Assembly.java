@@ -7,7 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import org.gusset.core.construct.ConstructCode;
 import org.gusset.core.construct.Formula;
+import org.gusset.core.construct.Mirror;
 import org.gusset.core.construct.PlaceOnPath;
+import org.gusset.core.construct.RowConstruction;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Fact;
 import org.gusset.core.diagnostic.Fault;
@@ -16,13 +18,16 @@ import org.gusset.core.diagnostic.Phrase;
 import org.gusset.core.diagnostic.Place;
 import org.gusset.core.geometry.Path;
 import org.gusset.core.geometry.Point;
+import org.gusset.core.geometry.Transform;
 import org.gusset.core.geometry.Vector;
 import org.gusset.core.graph.Operation;
 import org.gusset.core.graph.Values;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Puts a piece together from computed edges, widths and counts: the graph's side of {@link PieceMaker}. Whole numbers name inputs of
- * the node. Its value holds the piece, or why there is none, and the warnings.
+ * the node; all but labels lie in the frame in which the piece is drawn, of which the finished piece is the mirror image if
+ * {@code mirror} names a straight path. Its value holds the piece, or why there is none, and the warnings.
  */
 public record Assembly(
         String name,
@@ -36,7 +41,8 @@ public record Assembly(
         Optional<GrainInput> grain,
         List<NotchInput> notches,
         List<MarkInput> marks,
-        List<Integer> labels)
+        List<Integer> labels,
+        Optional<Integer> mirror)
         implements Operation<Assembly.Made> {
 
     /** The node's value. */
@@ -101,7 +107,9 @@ public record Assembly(
     }
 
     @Override
-    public Made apply(Values in) {
+    public Made apply(Values given) {
+        Values in =
+                mirror.isPresent() ? new Mirrored(given, Mirror.over(given.path(mirror.get()), "the mirror")) : given;
         List<PieceSpec.NamedPath> outline = new ArrayList<>();
         for (EdgeInput edge : edges) {
             outline.add(new PieceSpec.NamedPath(edge.name(), in.path(edge.path()), edge.place()));
@@ -131,7 +139,7 @@ public record Assembly(
         }
         List<Mark> marked = new ArrayList<>();
         for (MarkInput mark : marks) {
-            marked.add(mark(mark, in));
+            marks(mark, in, marked);
         }
         List<Phrase> labelled = new ArrayList<>();
         for (int label : labels) {
@@ -153,6 +161,32 @@ public record Assembly(
                 labelled)));
     }
 
+    /** The inputs with every point and path turned over. */
+    private record Mirrored(Values values, Transform over) implements Values {
+        @Override
+        public Object get(int input) {
+            Object value = values.get(input);
+            if (value instanceof Point point) {
+                return over.apply(point);
+            }
+            if (value instanceof RowConstruction.Row row) {
+                return new RowConstruction.Row(
+                        row.points().stream().map(over::apply).toList());
+            }
+            return value instanceof Path path ? path.transformed(over) : value;
+        }
+
+        @Override
+        public boolean leftOut(int input) {
+            return values.leftOut(input);
+        }
+
+        @Override
+        public @Nullable Object given() {
+            return values.given();
+        }
+    }
+
     private static int count(CutInput cut, Values in) {
         double count = cut.count().number(in);
         long whole = Math.round(count);
@@ -172,27 +206,36 @@ public record Assembly(
         return Optional.empty();
     }
 
-    private static Mark mark(MarkInput mark, Values in) {
+    /** The points of an input: one, or those of a row. */
+    private static List<Point> points(int input, Values in) {
+        return in.get(input) instanceof RowConstruction.Row row ? row.points() : List.of(in.point(input));
+    }
+
+    private static void marks(MarkInput mark, Values in, List<Mark> marked) {
         if (mark instanceof MarkInput.Drill drill) {
-            return new Mark.Drill(in.point(drill.point()));
+            points(drill.point(), in).forEach(p -> marked.add(new Mark.Drill(p)));
         } else if (mark instanceof MarkInput.Button button) {
-            return new Mark.Button(in.point(button.point()));
+            points(button.point(), in).forEach(p -> marked.add(new Mark.Button(p)));
         } else if (mark instanceof MarkInput.Line line) {
-            return new Mark.Line(in.path(line.path()));
+            marked.add(new Mark.Line(in.path(line.path())));
         } else if (mark instanceof MarkInput.Buttonhole hole) {
-            Point at = in.point(hole.point());
             Path path = in.path(hole.path());
-            Vector way = path.tangent(path.nearest(at).s());
-            return new Mark.Buttonhole(
-                    Path.line(at, at.plus(way.times(hole.length().number(in)))));
+            for (Point at : points(hole.point(), in)) {
+                Vector way = path.tangent(path.nearest(at).s());
+                marked.add(new Mark.Buttonhole(
+                        Path.line(at, at.plus(way.times(hole.length().number(in))))));
+            }
+        } else if (mark instanceof MarkInput.Placed placed && !in.leftOut(placed.piece())) {
+            marked.add(placed(placed, in));
         }
-        MarkInput.Placed placed = (MarkInput.Placed) mark;
+    }
+
+    private static Mark placed(MarkInput.Placed placed, Values in) {
         Piece piece = (Piece) in.get(placed.piece());
         double tilt = placed.tilt().isPresent() ? placed.tilt().get().number(in) : 0;
         Point at = in.point(placed.point());
         Path outline = piece.stitching()
-                .transformed(org.gusset.core.geometry.Transform.turn(Point.ORIGIN, tilt)
-                        .then(org.gusset.core.geometry.Transform.shift(at.minus(Point.ORIGIN))));
+                .transformed(Transform.turn(Point.ORIGIN, tilt).then(Transform.shift(at.minus(Point.ORIGIN))));
         return new Mark.Placed(piece.name(), outline);
     }
 

@@ -98,7 +98,7 @@ final class CheckCommand implements Callable<Integer> {
             }
         }
         String on = tried > 0
-                ? ", tried on " + Messages.count(tried, tried == 1 ? "body" : "bodie")
+                ? ", tried on " + (tried == 1 ? "1 body" : tried + " bodies")
                 : fitting.draftErrors().isEmpty() ? ", not tried on a body" : "";
         return fitting.file().source().name() + on + ": " + String.join(", ", parts);
     }

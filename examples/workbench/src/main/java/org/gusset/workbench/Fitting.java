@@ -90,6 +90,7 @@ final class Fitting {
             }
         }
         progress.clear();
+        messages.tellAgain();
         return good;
     }
 }

@@ -1,21 +1,28 @@
 package org.gusset.workbench;
 
 import java.io.PrintWriter;
-import java.util.HashSet;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Severity;
 import org.gusset.core.diagnostic.Wording;
 import org.gusset.dsl.Source;
 
-/** Prints messages, each once however many bodies it holds for, and counts them. */
+/**
+ * Prints messages and counts them. One that holds for several bodies is printed whole for the first; {@link #tellAgain} names
+ * the others.
+ */
 final class Messages {
+    private static final int MOST_NAMES_SHOWN = 6;
+
     private final Bench bench;
     private final Source source;
     private final Wording wording;
     private final PrintWriter out;
-    private final Set<Diagnostic> told = new HashSet<>();
+    private final Map<Diagnostic, List<String>> told = new LinkedHashMap<>();
     private int errors;
     private int warnings;
 
@@ -26,24 +33,41 @@ final class Messages {
         this.out = out;
     }
 
-    /** Prints those that were not printed yet, below a heading line if there are any; an empty heading prints none. */
-    void tell(String heading, List<Diagnostic> diagnostics) {
-        boolean headed = heading.isEmpty();
+    /** Prints messages, below the body's name if there is one; those that were printed for another body are kept for later. */
+    void tell(String body, List<Diagnostic> diagnostics) {
+        boolean headed = body.isEmpty();
         for (Diagnostic diagnostic : diagnostics) {
-            if (!told.add(diagnostic)) {
-                continue;
-            }
-            if (!headed) {
-                out.println(heading + ":");
-                headed = true;
-            }
             if (diagnostic.isError()) {
                 errors++;
             } else if (diagnostic.severity() == Severity.WARNING) {
                 warnings++;
             }
+            List<String> others = told.get(diagnostic);
+            if (others != null) {
+                others.add(body);
+                continue;
+            }
+            told.put(diagnostic, new ArrayList<>());
+            if (!headed) {
+                out.println(body + ":");
+                headed = true;
+            }
             out.print(bench.report(diagnostic, source, wording));
         }
+        out.flush();
+    }
+
+    /** Says for which other bodies a message holds too. */
+    void tellAgain() {
+        told.forEach((diagnostic, bodies) -> {
+            if (!bodies.isEmpty()) {
+                String names = bodies.stream().limit(MOST_NAMES_SHOWN).collect(Collectors.joining(", "));
+                int more = bodies.size() - MOST_NAMES_SHOWN;
+                out.println("Also for " + names + (more > 0 ? " and " + more + " more" : "") + ": "
+                        + diagnostic.code().id() + ", " + wording.say(diagnostic.phrase()));
+                bodies.clear();
+            }
+        });
         out.flush();
     }
 

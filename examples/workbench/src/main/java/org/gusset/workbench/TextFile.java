@@ -20,9 +20,9 @@ final class TextFile {
                 return true;
             }
         }
-        return bytes.length >= 2
-                && (bytes[0] == (byte) 0xFF && bytes[1] == (byte) 0xFE
-                        || bytes[0] == (byte) 0xFE && bytes[1] == (byte) 0xFF);
+        // The two byte order marks of UTF-16.
+        int mark = bytes.length < 2 ? 0 : ((bytes[0] & 0xFF) << 8) | (bytes[1] & 0xFF);
+        return mark == 0xFFFE || mark == 0xFEFF;
     }
 
     /** The line, from 1, of the first byte that is not UTF-8. */

@@ -1,0 +1,53 @@
+package org.gusset.core.evaluate;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.gusset.core.diagnostic.Diagnostic;
+import org.gusset.core.graph.Graph;
+import org.gusset.core.graph.Handle;
+import org.gusset.core.graph.Values;
+
+/**
+ * The part of a draft that depends on unknowns, as a graph of its own: only this is evaluated while they are sought.
+ *
+ * @param graph the part
+ * @param unknowns the nodes that take the unknowns' values
+ * @param outer the nodes that take the values of the first inputs of the solving node
+ * @param misses the left side less the right of each equation
+ */
+public record SolvedPart(
+        Graph graph, List<Handle<Double>> unknowns, List<Handle<?>> outer, List<Handle<Double>> misses) {
+    public SolvedPart {
+        unknowns = List.copyOf(unknowns);
+        outer = List.copyOf(outer);
+        misses = List.copyOf(misses);
+    }
+
+    /** The values from outside, read once. */
+    Map<Handle<?>, Object> outside(Values in) {
+        Map<Handle<?>, Object> given = new HashMap<>();
+        for (int i = 0; i < outer.size(); i++) {
+            given.put(outer.get(i), in.get(i));
+        }
+        return given;
+    }
+
+    Evaluation at(Map<Handle<?>, Object> outside, List<Double> values) {
+        Map<Handle<?>, Object> given = new HashMap<>(outside);
+        for (int i = 0; i < unknowns.size(); i++) {
+            given.put(unknowns.get(i), values.get(i));
+        }
+        return Evaluation.of(graph, given);
+    }
+
+    /** How much an equation misses by; NaN where it has no value. */
+    double miss(Evaluation at, int equation) {
+        return at.value(misses.get(equation)).orElse(Double.NaN);
+    }
+
+    Optional<Diagnostic> cause(Evaluation at) {
+        return misses.stream().flatMap(m -> at.causes(m).stream()).findFirst();
+    }
+}

@@ -1,0 +1,154 @@
+package org.gusset.core.architecture;
+
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.methods;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaMethod;
+import com.tngtech.archunit.core.domain.JavaModifier;
+import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchCondition;
+import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.lang.ConditionEvents;
+import com.tngtech.archunit.lang.SimpleConditionEvent;
+
+/** The walls of the core, each with its reason. */
+@AnalyzeClasses(packages = "org.gusset.core", importOptions = DoNotIncludeTests.class)
+class WallsTest {
+    @ArchTest
+    static final ArchRule arrowsRunOneWay = layeredArchitecture()
+            .consideringOnlyDependenciesInLayers()
+            .layer("diagnostic")
+            .definedBy("..core.diagnostic..")
+            .layer("measure")
+            .definedBy("..core.measure..")
+            .layer("geometry")
+            .definedBy("..core.geometry..")
+            .layer("jts")
+            .definedBy("..core.jts..")
+            .layer("graph")
+            .definedBy("..core.graph..")
+            .layer("construct")
+            .definedBy("..core.construct..")
+            .layer("evaluate")
+            .definedBy("..core.evaluate..")
+            .layer("pattern")
+            .definedBy("..core.pattern..")
+            .layer("check")
+            .definedBy("..core.check..")
+            .layer("draft")
+            .definedBy("..core.draft..")
+            .whereLayer("draft")
+            .mayNotBeAccessedByAnyLayer()
+            .whereLayer("check")
+            .mayOnlyBeAccessedByLayers("draft")
+            .whereLayer("pattern")
+            .mayOnlyBeAccessedByLayers("check", "draft")
+            .whereLayer("evaluate")
+            .mayOnlyBeAccessedByLayers("draft")
+            .whereLayer("construct")
+            .mayOnlyBeAccessedByLayers("pattern", "check", "draft")
+            .whereLayer("graph")
+            .mayOnlyBeAccessedByLayers("construct", "evaluate", "pattern", "check", "draft")
+            .because("a host that needs only geometry must not drag in drafts");
+
+    @ArchTest
+    static final ArchRule noCycles =
+            slices().matching("org.gusset.core.(*)..").should().beFreeOfCycles();
+
+    @ArchTest
+    static final ArchRule jtsOnlyInside = methods()
+            .that()
+            .arePublic()
+            .and()
+            .areDeclaredInClassesThat(
+                    com.tngtech.archunit.base.DescribedPredicate.not(resideInAPackage("..core.jts..")))
+            .should(notSpeakOf("org.locationtech.jts"))
+            .because("hosts that do not use JTS should never meet it");
+
+    @ArchTest
+    static final ArchRule nothingFromOutside = noClasses()
+            .should()
+            .dependOnClassesThat(resideInAnyPackage("java.io..", "java.nio.file..", "java.net..", "java.time..")
+                    .and(com.tngtech.archunit.base.DescribedPredicate.not(
+                            com.tngtech.archunit.core.domain.JavaClass.Predicates.type(java.io.Serializable.class))))
+            .orShould()
+            .callMethod(System.class, "currentTimeMillis")
+            .orShould()
+            .callMethod(System.class, "nanoTime")
+            .orShould()
+            .callMethod(System.class, "getProperty", String.class)
+            .orShould()
+            .accessField(System.class, "out")
+            .orShould()
+            .accessField(System.class, "err")
+            .orShould()
+            .dependOnClassesThat()
+            .areAssignableTo(ThreadLocal.class)
+            .because("a draft may come from a stranger and must give the same bits everywhere");
+
+    @ArchTest
+    static final ArchRule strictMath = noClasses()
+            .should()
+            .callMethod(Math.class, "sin", double.class)
+            .orShould()
+            .callMethod(Math.class, "cos", double.class)
+            .orShould()
+            .callMethod(Math.class, "tan", double.class)
+            .orShould()
+            .callMethod(Math.class, "atan2", double.class, double.class)
+            .orShould()
+            .callMethod(Math.class, "hypot", double.class, double.class)
+            .orShould()
+            .callMethod(Math.class, "pow", double.class, double.class)
+            .orShould()
+            .callMethod(Math.class, "cbrt", double.class)
+            .because("only StrictMath gives the same bits on every JDK");
+
+    @ArchTest
+    static final ArchRule noMutableStatics =
+            fields().that().areStatic().should().beFinal().because("drafts are evaluated by many threads at once");
+
+    @ArchTest
+    static final ArchRule closedTypes = classes()
+            .that()
+            .arePublic()
+            .and()
+            .areTopLevelClasses()
+            .should(new ArchCondition<>("be records, enums, interfaces or final") {
+                @Override
+                public void check(JavaClass type, ConditionEvents events) {
+                    boolean closed = type.isRecord()
+                            || type.isEnum()
+                            || type.isInterface()
+                            || type.getModifiers().contains(JavaModifier.FINAL);
+                    if (!closed) {
+                        events.add(SimpleConditionEvent.violated(type, type.getName() + " can be extended"));
+                    }
+                }
+            })
+            .because("values that can be extended cannot be relied on");
+
+    private static ArchCondition<JavaMethod> notSpeakOf(String packageName) {
+        return new ArchCondition<>("not speak of " + packageName) {
+            @Override
+            public void check(JavaMethod method, ConditionEvents events) {
+                boolean exported = method.getOwner().getModifiers().contains(JavaModifier.PUBLIC);
+                boolean speaks = method.getRawReturnType().getPackageName().startsWith(packageName)
+                        || method.getRawParameterTypes().stream()
+                                .anyMatch(t -> t.getPackageName().startsWith(packageName));
+                if (exported && speaks) {
+                    events.add(SimpleConditionEvent.violated(method, method.getFullName()));
+                }
+            }
+        };
+    }
+}

@@ -1,6 +1,0 @@
-grammar Gusset;
-
-file: EOF;
-
-WORD: [a-z]+;
-BLANK: [ \t\r\n]+ -> skip;

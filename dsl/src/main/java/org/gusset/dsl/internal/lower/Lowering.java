@@ -1,0 +1,405 @@
+package org.gusset.dsl.internal.lower;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.gusset.core.check.Finding;
+import org.gusset.core.construct.Compute;
+import org.gusset.core.construct.PathConstruction;
+import org.gusset.core.construct.PointConstruction;
+import org.gusset.core.diagnostic.Fault;
+import org.gusset.core.diagnostic.Phrase;
+import org.gusset.core.diagnostic.Place;
+import org.gusset.core.draft.Draft;
+import org.gusset.core.evaluate.SolveOne;
+import org.gusset.core.evaluate.SolveSeveral;
+import org.gusset.core.evaluate.SolvedPart;
+import org.gusset.core.geometry.Path;
+import org.gusset.core.geometry.Point;
+import org.gusset.core.graph.Graph;
+import org.gusset.core.graph.Handle;
+import org.gusset.core.graph.Operation;
+import org.gusset.core.graph.Values;
+import org.gusset.core.measure.Dimension;
+import org.gusset.core.pattern.Assembly;
+import org.gusset.core.pattern.Piece;
+import org.gusset.dsl.internal.resolve.CheckedDraft;
+import org.gusset.dsl.internal.resolve.Equations;
+import org.gusset.dsl.internal.resolve.Scope;
+import org.gusset.dsl.internal.resolve.Symbol;
+import org.gusset.dsl.internal.resolve.Term;
+import org.gusset.dsl.internal.resolve.Type;
+import org.jspecify.annotations.Nullable;
+
+/** Checked tree to graph: a node for everything that has a name, and for every shape and text inside expressions. */
+public final class Lowering {
+    private final Draft.Builder draft;
+    private final Graph.Builder graph;
+    private final Map<Symbol, Handle<?>> handles = new IdentityHashMap<>();
+    private final Map<String, Handle<Boolean>> conditions = new HashMap<>();
+    private final Map<Symbol, Handle<Assembly.Made>> assemblies = new IdentityHashMap<>();
+    private final Map<Equations, Handle<SolveSeveral.Solution>> solutions = new IdentityHashMap<>();
+    private final Formulas formulas = new Formulas(this);
+
+    private final @Nullable Outside outside;
+
+    private Lowering(String title) {
+        this.draft = Draft.builder(title);
+        this.graph = draft.graph();
+        this.outside = null;
+    }
+
+    private Lowering(Equations equations) {
+        this.draft = Draft.builder("");
+        this.graph = draft.graph();
+        this.outside = new Outside(equations, new ArrayList<>());
+    }
+
+    /** For the part of a draft that is evaluated while unknowns are sought: what comes into it from outside. */
+    private record Outside(Equations equations, List<Symbol> symbols) {
+        boolean has(Symbol symbol) {
+            return symbol.role() != Symbol.Role.ARGUMENT && !equations.inner().contains(symbol);
+        }
+    }
+
+    /** The draft of a checked tree; what is broken in it has nodes without a value. */
+    public static Draft lower(CheckedDraft checked, String text) {
+        Lowering lowering = new Lowering(checked.title());
+        lowering.draft.note(checked.note()).text(text);
+        lowering.lower(checked);
+        return lowering.draft.build();
+    }
+
+    private void lower(CheckedDraft checked) {
+        Map<Scope, CheckedDraft.Piece> owners = new IdentityHashMap<>();
+        for (CheckedDraft.Piece piece : checked.pieces()) {
+            piece.named().forEach(symbol -> owners.put(symbol.scope(), piece));
+        }
+        Map<Symbol, CheckedDraft.Piece> pieces = new IdentityHashMap<>();
+        checked.pieces().forEach(piece -> pieces.put(piece.symbol(), piece));
+        for (Symbol symbol : checked.order()) {
+            CheckedDraft.Piece owner = owners.get(symbol.scope());
+            if (owner == null) {
+                owner = pieces.get(symbol);
+            }
+            graph.onlyIf(owner == null ? null : condition(owner));
+            if (symbol.role() == Symbol.Role.PIECE || valued(symbol)) {
+                symbol(symbol);
+            }
+        }
+        graph.onlyIf(null);
+        measures(checked);
+        options(checked);
+        for (Symbol value : checked.values()) {
+            named(value, handles.get(value)).ifPresent(draft::add);
+        }
+        for (CheckedDraft.Cloth cloth : checked.cloths()) {
+            Handle<?> width = handles.get(cloth.symbol());
+            if (width != null) {
+                draft.add(new Draft.ClothNodes(cloth.symbol().name(), as(width, Double.class), cloth.note()));
+            }
+        }
+        checked.pieces().forEach(this::pieceNodes);
+        for (CheckedDraft.Check check : checked.checks()) {
+            if (!check.finding().broken()) {
+                draft.add(new Draft.CheckNode(check.name(), finding(check.finding()), check.span()));
+            }
+        }
+    }
+
+    private static boolean valued(Symbol symbol) {
+        return switch (symbol.role()) {
+            case MEASURE, CHOICE, FIT, VALUE, UNKNOWN, CLOTH, POINT, PATH, ROW -> true;
+            default -> false;
+        };
+    }
+
+    private void measures(CheckedDraft checked) {
+        for (CheckedDraft.Measure measure : checked.measures()) {
+            Handle<?> handle = handles.get(measure.symbol());
+            if (handle != null) {
+                draft.add(new Draft.Measure(
+                        measure.symbol().name(),
+                        measure.also(),
+                        measure.symbol().type().dimension(),
+                        measure.howTo(),
+                        measure.estimated(),
+                        as(handle, Double.class),
+                        measure.range().map(this::finding)));
+            }
+        }
+    }
+
+    private void options(CheckedDraft checked) {
+        for (CheckedDraft.Option option : checked.options()) {
+            Handle<?> handle = handles.get(option.symbol());
+            if (handle != null) {
+                draft.add(new Draft.Option(
+                        option.symbol().name(),
+                        option.kind(),
+                        option.symbol().type().dimension(),
+                        option.words(),
+                        option.note(),
+                        option.symbol().role() == Symbol.Role.FIT,
+                        handle,
+                        option.range().map(this::finding)));
+            }
+        }
+    }
+
+    private @Nullable Handle<Boolean> condition(CheckedDraft.Piece piece) {
+        if (piece.condition().isEmpty()) {
+            return null;
+        }
+        Handle<Boolean> known = conditions.get(piece.symbol().name());
+        if (known == null) {
+            graph.onlyIf(null);
+            known = as(handle(piece.condition().get()), Boolean.class);
+            conditions.put(piece.symbol().name(), known);
+        }
+        return known;
+    }
+
+    private Handle<?> piece(Symbol symbol) {
+        Term definition = symbol.definition();
+        Handle<Assembly.Made> made;
+        if (definition instanceof Term.Made layout && !definition.broken()) {
+            made = graph.define(
+                    "", Assembly.Made.class, (Assembly) layout.operation(), symbol.span(), inputs(layout.inputs()));
+        } else {
+            made = graph.define("", Assembly.Made.class, told(), symbol.span(), List.of());
+        }
+        assemblies.put(symbol, made);
+        Handle<?> sound = graph.define(symbol.name(), Piece.class, new Assembly.Sound(), symbol.span(), List.of(made));
+        handles.put(symbol, sound);
+        return sound;
+    }
+
+    private void pieceNodes(CheckedDraft.Piece piece) {
+        graph.onlyIf(condition(piece));
+        Optional<Handle<?>> mirror = piece.mirror().map(this::handle);
+        List<Draft.Named> named = new ArrayList<>();
+        for (Symbol symbol : piece.named()) {
+            Handle<?> handle = handles.get(symbol);
+            if (handle != null && mirror.isPresent()) {
+                handle = mirrored(symbol, handle, mirror.get());
+            }
+            named(symbol, handle).ifPresent(named::add);
+        }
+        List<Draft.StepNodes> steps = new ArrayList<>();
+        for (CheckedDraft.Step step : piece.steps()) {
+            List<Handle<Phrase>> words = new ArrayList<>();
+            for (Term term : step.words()) {
+                if (!term.broken()) {
+                    words.add(as(handle(term), Phrase.class));
+                }
+            }
+            steps.add(new Draft.StepNodes(step.title(), step.names(), words));
+        }
+        graph.onlyIf(null);
+        Handle<Assembly.Made> made = assemblies.get(piece.symbol());
+        Handle<?> sound = handles.get(piece.symbol());
+        if (made != null && sound != null) {
+            draft.add(new Draft.PieceNodes(
+                    piece.symbol().name(), made, as(sound, Piece.class), named, steps, piece.outline()));
+        }
+    }
+
+    private Handle<?> mirrored(Symbol symbol, Handle<?> handle, Handle<?> mirror) {
+        if (symbol.type().equals(Type.POINT)) {
+            return graph.define(
+                    "",
+                    Point.class,
+                    new PointConstruction.Mirrored("the mirror"),
+                    symbol.span(),
+                    List.of(handle, mirror));
+        } else if (symbol.type().equals(Type.PATH)) {
+            return graph.define(
+                    "",
+                    Path.class,
+                    new PathConstruction.Mirrored("the mirror"),
+                    symbol.span(),
+                    List.of(handle, mirror));
+        }
+        return handle;
+    }
+
+    private static Optional<Draft.Named> named(Symbol symbol, @Nullable Handle<?> handle) {
+        Dimension dimension = symbol.type().dimension();
+        return Optional.ofNullable(handle).map(h -> new Draft.Named(symbol.name(), h, dimension));
+    }
+
+    private Handle<Finding> finding(Term term) {
+        Term.Made made = (Term.Made) term;
+        return as(
+                graph.define(
+                        "", Finding.class, as(made.operation(), Finding.class), made.span(), inputs(made.inputs())),
+                Finding.class);
+    }
+
+    /** The node of a symbol, defined when it is first asked for. */
+    Handle<?> symbol(Symbol symbol) {
+        Handle<?> known = handles.get(symbol);
+        if (known != null) {
+            return known;
+        }
+        if (outside != null && outside.has(symbol)) {
+            if (!outside.equations().unknowns().contains(symbol)) {
+                outside.symbols().add(symbol);
+            }
+            Handle<?> given =
+                    graph.define(symbol.fullName(), Types.of(symbol.type()), in -> given(in), symbol.span(), List.of());
+            handles.put(symbol, given);
+            return given;
+        }
+        if (symbol.role() == Symbol.Role.PIECE) {
+            return piece(symbol);
+        }
+        String name = symbol.role() == Symbol.Role.ARGUMENT ? "" : symbol.fullName();
+        Term definition = symbol.definition();
+        Handle<?> handle = definition == null || definition.broken()
+                ? graph.define(name, Types.of(symbol.type()), told(), symbol.span(), List.of())
+                : define(name, definition, symbol.span());
+        handles.put(symbol, handle);
+        return handle;
+    }
+
+    @SuppressWarnings("unchecked") // Evaluation.value casts again
+    private static <T> T given(Values in) {
+        Object value = in.given();
+        if (value == null) {
+            throw Fault.told();
+        }
+        return (T) value;
+    }
+
+    /** The node of an unknown: it evaluates the part of the draft between the unknowns and the equations, again and again. */
+    private Handle<?> solved(String name, Term.Solved solved, Place place) {
+        Equations equations = solved.equations();
+        if (equations.unknowns().size() == 1) {
+            Lowering inner = new Lowering(equations);
+            SolvedPart part = inner.part(equations);
+            List<Handle<?>> inputs = outerInputs(inner, equations);
+            equations.nearest().ifPresent(n -> inputs.add(handle(n)));
+            SolveOne solve = new SolveOne(
+                    part,
+                    equations.unknowns().get(0).name(),
+                    solved.type().dimension(),
+                    equations.misses().get(0).type().dimension(),
+                    equations.left(),
+                    equations.nearest().isPresent());
+            return graph.define(name, Double.class, solve, equations.span(), inputs);
+        }
+        Handle<SolveSeveral.Solution> solution = solutions.get(equations);
+        if (solution == null) {
+            Lowering inner = new Lowering(equations);
+            SolvedPart part = inner.part(equations);
+            SolveSeveral solve = new SolveSeveral(
+                    part,
+                    equations.unknowns().stream().map(Symbol::name).toList(),
+                    equations.unknowns().stream().map(u -> u.type().dimension()).toList());
+            solution = graph.define(
+                    "", SolveSeveral.Solution.class, solve, equations.span(), outerInputs(inner, equations));
+            solutions.put(equations, solution);
+        }
+        return graph.define(name, Double.class, new SolveSeveral.Picked(solved.index()), place, List.of(solution));
+    }
+
+    private SolvedPart part(Equations equations) {
+        List<Handle<Double>> unknowns = new ArrayList<>();
+        equations.unknowns().forEach(u -> unknowns.add(as(symbol(u), Double.class)));
+        List<Handle<Double>> misses = new ArrayList<>();
+        equations.misses().forEach(m -> misses.add(as(handle(m), Double.class)));
+        List<Handle<?>> outer = new ArrayList<>();
+        outsideSymbols().forEach(s -> outer.add(symbol(s)));
+        return new SolvedPart(graph.build(), unknowns, outer, misses);
+    }
+
+    private List<Symbol> outsideSymbols() {
+        return outside == null ? List.of() : List.copyOf(outside.symbols());
+    }
+
+    private List<Handle<?>> outerInputs(Lowering inner, Equations equations) {
+        List<Handle<?>> inputs = new ArrayList<>();
+        inner.outsideSymbols().forEach(s -> inputs.add(symbol(s)));
+        for (int i = 0; i < equations.unknowns().size(); i++) {
+            inputs.add(handle(equations.lows().get(i)));
+            inputs.add(handle(equations.highs().get(i)));
+        }
+        return inputs;
+    }
+
+    /** The node of an expression: that of the symbol if it is a mere name, else one without a name. */
+    Handle<?> handle(Term term) {
+        return term instanceof Term.Ref ref ? symbol(ref.symbol()) : define("", term, term.span());
+    }
+
+    private Handle<?> define(String name, Term term, Place place) {
+        if (term instanceof Term.Solved solved) {
+            return solved(name, solved, place);
+        } else if (term instanceof Term.Made made) {
+            return node(name, Types.of(made.type()), made.operation(), place, inputs(made.inputs()));
+        } else if (term instanceof Term.Ref ref && name.isEmpty()) {
+            return symbol(ref.symbol());
+        } else if (term instanceof Term.Word word) {
+            return graph.define(name, String.class, new Compute.Word(word.word()), place, List.of());
+        } else if (term.type().equals(Type.TRUTH)) {
+            Formulas.Truth truth = formulas.truth(term);
+            return graph.define(name, Boolean.class, new Compute.Truth(truth.condition()), place, truth.inputs());
+        } else if (term.type().amount()) {
+            Formulas.Number number = formulas.number(term);
+            return graph.define(
+                    name,
+                    Double.class,
+                    new Compute.Number(number.formula(), term.type().dimension()),
+                    place,
+                    number.inputs());
+        } else if (term instanceof Term.Choice choice) {
+            List<Handle<?>> inputs =
+                    List.of(handle(choice.condition()), handle(choice.then()), handle(choice.otherwise()));
+            return node(
+                    name,
+                    Types.of(choice.type()),
+                    new Compute.OneOf(new org.gusset.core.construct.Condition.Input(0), 1, 2),
+                    place,
+                    inputs);
+        }
+        // What is left is another name for a shape or word.
+        return node(name, Types.of(term.type()), in -> in.get(0), place, List.of(handle(term)));
+    }
+
+    private <T> Handle<T> node(
+            String name, Class<T> type, Operation<?> operation, Place place, List<Handle<?>> inputs) {
+        return graph.define(name, type, as(operation, type), place, inputs);
+    }
+
+    private List<Handle<?>> inputs(List<Term> terms) {
+        List<Handle<?>> inputs = new ArrayList<>();
+        for (Term term : terms) {
+            inputs.add(handle(term));
+        }
+        return inputs;
+    }
+
+    private static <T> Operation<T> told() {
+        return in -> {
+            throw Fault.told();
+        };
+    }
+
+    @SuppressWarnings("unchecked") // the checker made sure of the type, and Evaluation.value casts again
+    private static <T> Handle<T> as(Handle<?> handle, Class<T> type) {
+        if (!handle.type().equals(type)) {
+            throw new IllegalStateException(handle + " is " + handle.type() + ", not " + type);
+        }
+        return (Handle<T>) handle;
+    }
+
+    @SuppressWarnings("unchecked") // as above
+    private static <T> Operation<T> as(Operation<?> operation, Class<T> type) {
+        return (Operation<T>) operation;
+    }
+}

@@ -1,0 +1,126 @@
+package org.gusset.dsl.internal.parse;
+
+import java.util.List;
+import java.util.Optional;
+import org.antlr.v4.runtime.CommonToken;
+import org.antlr.v4.runtime.Token;
+import org.antlr.v4.runtime.misc.IntervalSet;
+import org.gusset.core.diagnostic.Hint;
+import org.gusset.core.diagnostic.Span;
+
+/** Says in a drafter's words why a token cannot stand where it does. */
+final class Explaining {
+    private final Spans spans;
+    private final Faults faults;
+
+    Explaining(Spans spans, Faults faults) {
+        this.spans = spans;
+        this.faults = faults;
+    }
+
+    /**
+     * Tells of the token at which reading stopped.
+     *
+     * @param tokens the tokens of the statement or line
+     */
+    void tell(Strict.Stop stop, List<CommonToken> tokens) {
+        Token found = stop.found();
+        IntervalSet expected = stop.expected();
+        if (found.getType() == Token.EOF) {
+            broken(tokens, expected);
+            return;
+        }
+        Span span = spans.of(found);
+        String text = found.getText();
+        int type = found.getType();
+        Token before = before(found, tokens);
+        boolean name = expected.contains(GussetLexer.NAME);
+        boolean value = expected.contains(GussetLexer.NUMBER);
+        Optional<String> unit = Words.unit(text);
+        if (before != null && before.getType() == GussetLexer.NUMBER && unit.isPresent()) {
+            faults.tell(
+                    SyntaxCode.UNIT_NAME,
+                    span,
+                    Hint.of("unit.name", "Write `{unit}`.", "unit", unit.get()).replacing(span, unit.get()),
+                    "found",
+                    text);
+        } else if (Words.isReserved(type) && name && (!value || Words.isStatement(type) || Words.isUnit(type))) {
+            String free = Words.freeName(text);
+            faults.tell(
+                    SyntaxCode.RESERVED,
+                    span,
+                    Hint.of("name.free", "Call it `{name}`, for example.", "name", free)
+                            .replacing(span, free),
+                    "word",
+                    text,
+                    "role",
+                    Words.role(type));
+        } else if (expected.contains(GussetLexer.BY) && beginsAmount(type)) {
+            Span at = new Span(
+                    span.source(), span.start(), span.start(), span.line(), span.column(), span.line(), span.column());
+            faults.tell(
+                    SyntaxCode.MISSING_BY,
+                    span,
+                    Hint.of("by.add", "Write `by {found}`.", "found", text).replacing(at, "by "));
+        } else {
+            faults.tell(
+                    SyntaxCode.UNEXPECTED,
+                    span,
+                    hint(found, tokens),
+                    "found",
+                    text,
+                    "expected",
+                    Words.expected(expected));
+        }
+    }
+
+    private static boolean beginsAmount(int type) {
+        return type == GussetLexer.NUMBER || type == GussetLexer.LPAREN || Words.isName(type);
+    }
+
+    private void broken(List<CommonToken> tokens, IntervalSet expected) {
+        CommonToken last = tokens.get(tokens.size() - 1);
+        if (tokens.size() == 1 && last.getType() == GussetLexer.CHANGE) {
+            faults.tell(
+                    SyntaxCode.BARE_CHANGE,
+                    spans.of(last),
+                    Hint.of("change.line", "Put `change` and what it changes on one line."));
+            return;
+        }
+        String wanted = Words.expected(expected);
+        faults.tell(
+                SyntaxCode.ENDS_EARLY,
+                spans.of(last),
+                Hint.of("statement.finish", "Finish the statement with {expected}.", "expected", wanted),
+                "after",
+                last.getText(),
+                "expected",
+                wanted);
+    }
+
+    private Hint hint(Token found, List<CommonToken> tokens) {
+        int head = tokens.isEmpty() ? Token.EOF : tokens.get(0).getType();
+        String word = tokens.isEmpty() ? "" : tokens.get(0).getText();
+        if (found.getType() == GussetLexer.EQUALS) {
+            return Hint.of("hint.equals", "`=` gives a name its value, as in `let x = 3 cm`; to compare, say `is`.");
+        } else if (head == GussetLexer.TURNED || found.getType() == GussetLexer.TURNED) {
+            return Hint.of("hint.turned", "`turned up` belongs to `allow`; a turn is `turned 30 deg about P`.");
+        }
+        return Hint.of(
+                "hint.form",
+                "See how `{word}` is written in the language reference, or begin the next statement on a line of its own.",
+                "word",
+                word);
+    }
+
+    private static @org.jspecify.annotations.Nullable Token before(Token found, List<CommonToken> tokens) {
+        Token before = null;
+        for (Token token : tokens) {
+            if (token.getStartIndex() >= found.getStartIndex()) {
+                return before;
+            }
+            before = token;
+        }
+        return before;
+    }
+}

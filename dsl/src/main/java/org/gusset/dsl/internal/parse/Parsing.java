@@ -1,0 +1,35 @@
+package org.gusset.dsl.internal.parse;
+
+import org.gusset.core.diagnostic.Fact;
+import org.gusset.core.diagnostic.Outcome;
+import org.gusset.dsl.Source;
+import org.gusset.dsl.syntax.DraftTree;
+
+/** Text to syntax tree. */
+public final class Parsing {
+    private Parsing() {}
+
+    /** The tree of a text, with as many statements as could be read, and a message for every line that could not. */
+    public static Outcome<DraftTree> parse(Source source) {
+        return parse(source, ParseLimits.defaults());
+    }
+
+    /** The same within other limits. */
+    public static Outcome<DraftTree> parse(Source source, ParseLimits limits) {
+        Faults faults = new Faults();
+        String text = source.text();
+        if (text.length() > limits.length()) {
+            Spans start = new Spans(source.name(), "");
+            faults.tell(
+                    SyntaxCode.TOO_LONG,
+                    start.of(0, 0),
+                    "length",
+                    Fact.number(text.length()),
+                    "most",
+                    Fact.number(limits.length()));
+            return Outcome.none(faults.told());
+        }
+        DraftTree tree = new Reader(source, limits, faults).read();
+        return Outcome.of(tree, faults.told());
+    }
+}

@@ -1,0 +1,381 @@
+package org.gusset.dsl.internal.parse;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.antlr.v4.runtime.CommonToken;
+import org.antlr.v4.runtime.CommonTokenStream;
+import org.antlr.v4.runtime.ListTokenSource;
+import org.antlr.v4.runtime.Token;
+import org.antlr.v4.runtime.atn.PredictionMode;
+import org.gusset.core.diagnostic.Fact;
+import org.gusset.core.diagnostic.Hint;
+import org.gusset.core.diagnostic.Span;
+import org.gusset.dsl.Source;
+import org.gusset.dsl.syntax.DraftTree;
+import org.gusset.dsl.syntax.Expr;
+import org.gusset.dsl.syntax.Name;
+import org.gusset.dsl.syntax.Statement;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Reads a file statement by statement. A statement ends where a brace stands, or a statement word stands first on its line; so a
+ * fault in one never hurts the next. Blocks are kept here, not by the grammar.
+ */
+final class Reader {
+    private final Source source;
+    private final ParseLimits limits;
+    private final Faults faults;
+    private final Spans spans;
+    private final Explaining explaining;
+    private final StatementBuilder builder;
+    private final GussetParser parser = parser();
+    private final GussetParser holeParser = parser();
+    private final List<CommonToken> tokens;
+    private final Deque<Block> blocks = new ArrayDeque<>();
+    private final List<Name> broken = new ArrayList<>();
+    private int at;
+
+    Reader(Source source, ParseLimits limits, Faults faults) {
+        this.source = source;
+        this.limits = limits;
+        this.faults = faults;
+        this.spans = new Spans(source.name(), source.text());
+        this.explaining = new Explaining(spans, faults);
+        Texts texts = new Texts(spans, faults, this::hole);
+        ExprBuilder exprs = new ExprBuilder(spans, faults, limits, texts);
+        this.exprs = exprs;
+        this.builder = new StatementBuilder(spans, faults, exprs, texts);
+        this.tokens = new Tokens(spans, faults, source.text(), 0).read();
+    }
+
+    private final ExprBuilder exprs;
+
+    /** What a block is. */
+    private enum Kind {
+        FILE("the file"),
+        PIECE("a piece"),
+        STRIP("a strip"),
+        STEP("a step"),
+        LOOSE("a block");
+
+        private final String words;
+
+        Kind(String words) {
+            this.words = words;
+        }
+    }
+
+    /** A block that is being read; {@code finish} makes its statement of its body, or nothing if its head is broken. */
+    private record Block(
+            Kind kind, List<Statement> body, Token opening, Function<Span, Optional<Statement>> finish, Span head) {}
+
+    private static GussetParser parser() {
+        GussetParser parser = new GussetParser(new CommonTokenStream(new ListTokenSource(List.of())));
+        parser.removeErrorListeners();
+        parser.setErrorHandler(new Strict());
+        parser.getInterpreter().setPredictionMode(PredictionMode.SLL);
+        return parser;
+    }
+
+    DraftTree read() {
+        Optional<Integer> version = version();
+        List<Statement> file = new ArrayList<>();
+        Span start = spans.of(0, 0);
+        Token first = tokens.isEmpty() ? new CommonToken(Token.EOF) : tokens.get(0);
+        blocks.addLast(new Block(Kind.FILE, file, first, s -> Optional.empty(), start));
+        if (!tooNested()) {
+            while (at < tokens.size()) {
+                next();
+            }
+            if (blocks.size() > 1) {
+                closeAll(tokens.get(tokens.size() - 1));
+            }
+        }
+        return new DraftTree(source.name(), version, file, broken);
+    }
+
+    private Optional<Integer> version() {
+        if (tokens.size() < 2
+                || tokens.get(0).getType() != GussetLexer.GUSSET
+                || tokens.get(1).getType() != GussetLexer.NUMBER) {
+            return Optional.empty();
+        }
+        at = 2;
+        String number = tokens.get(1).getText();
+        if (!number.equals("1")) {
+            faults.tell(
+                    SyntaxCode.VERSION,
+                    spans.of(tokens.get(1)),
+                    Hint.of("version.newer", "Read it with a library that knows version {version}.", "version", number),
+                    "version",
+                    number);
+            return Optional.empty();
+        }
+        return Optional.of(1);
+    }
+
+    private boolean tooNested() {
+        int depth = 0;
+        for (CommonToken token : tokens) {
+            if (token.getType() == GussetLexer.LPAREN || token.getType() == GussetLexer.LBRACE) {
+                depth++;
+            } else if (token.getType() == GussetLexer.RPAREN || token.getType() == GussetLexer.RBRACE) {
+                depth = Math.max(0, depth - 1);
+            }
+            if (depth > limits.nesting()) {
+                faults.tell(SyntaxCode.TOO_NESTED, spans.of(token), "most", Fact.number(limits.nesting()));
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void next() {
+        CommonToken token = tokens.get(at);
+        int type = token.getType();
+        if (type == GussetLexer.RBRACE) {
+            at++;
+            if (blocks.size() > 1) {
+                close(token);
+            } else if (!faults.any()) {
+                faults.tell(SyntaxCode.STRAY_CLOSE, spans.of(token), Hint.of("brace.drop", "Take it out."));
+            }
+        } else if (type == GussetLexer.LBRACE) {
+            if (!faults.any()) {
+                faults.tell(
+                        SyntaxCode.LOOSE_BLOCK,
+                        spans.of(token),
+                        Hint.of("block.head", "Write the head before it: `piece Name {`."));
+            }
+            at++;
+            blocks.addLast(new Block(Kind.LOOSE, new ArrayList<>(), token, s -> Optional.empty(), spans.of(token)));
+        } else if (Words.isStatement(type)) {
+            statements(token);
+        } else {
+            List<CommonToken> chunk = chunk(at);
+            CommonToken before = at > 0 ? tokens.get(at - 1) : token;
+            faults.tell(
+                    SyntaxCode.NO_STATEMENT,
+                    spans.of(token),
+                    Hint.of(
+                            "statement.word",
+                            at > 0 && before.getLine() == token.getLine()
+                                    ? "Begin the next statement on a line of its own, with its word: `point`, `line`, `let`."
+                                    : "A statement begins with its word: `point`, `line`, `let`, `measure`, ..."),
+                    "found",
+                    token.getText());
+            if (chunk.size() > 1 && chunk.get(1).getType() == GussetLexer.EQUALS && Words.isName(type)) {
+                broken.add(new Name(token.getText(), spans.of(token)));
+            }
+            at += chunk.size();
+        }
+    }
+
+    /** The tokens from one to where the next statement or brace stands. */
+    private List<CommonToken> chunk(int from) {
+        int to = from + 1;
+        while (to < tokens.size()) {
+            CommonToken token = tokens.get(to);
+            int type = token.getType();
+            boolean first = token.getLine() > lastLine(tokens.get(to - 1));
+            if (type == GussetLexer.LBRACE || type == GussetLexer.RBRACE || (first && Words.isStatement(type))) {
+                break;
+            }
+            to++;
+        }
+        return tokens.subList(from, to);
+    }
+
+    private static int lastLine(CommonToken token) {
+        return token.getLine();
+    }
+
+    private void statements(CommonToken token) {
+        int type = token.getType();
+        boolean steps = type == GussetLexer.STEP;
+        if (blocks.size() > 1 && Words.isFileOnly(type)) {
+            closeAll(token);
+        } else if (steps && blocks.getLast().kind() == Kind.STEP) {
+            missingClose(token);
+            close(token);
+        }
+        List<CommonToken> chunk = chunk(at);
+        if (type == GussetLexer.PIECE || type == GussetLexer.STRIP || steps) {
+            head(token, chunk);
+            return;
+        }
+        at += chunk.size();
+        readStatements(chunk);
+    }
+
+    private void readStatements(List<CommonToken> chunk) {
+        int from = 0;
+        while (from < chunk.size()) {
+            List<CommonToken> rest = chunk.subList(from, chunk.size());
+            try {
+                CommonTokenStream stream = stream(parser, rest);
+                GussetParser.StatementContext context = parser.statement();
+                int read = stream.index();
+                if (read < rest.size() && !Words.isStatement(rest.get(read).getType())) {
+                    // Read once more with nothing allowed behind it, to know what could have gone on.
+                    stream(parser, rest);
+                    parser.single();
+                }
+                place(builder.statement(context), rest.get(0));
+                from += read;
+            } catch (Strict.Stop stop) {
+                explaining.tell(stop, rest);
+                name(rest).ifPresent(broken::add);
+                CommonToken word = rest.get(rest.get(0).getType() == GussetLexer.CHANGE && rest.size() > 1 ? 1 : 0);
+                blocks.getLast().body().add(new Statement.Broken(word.getText(), spans.of(rest.get(0))));
+                return;
+            }
+        }
+    }
+
+    private static CommonTokenStream stream(GussetParser parser, List<CommonToken> tokens) {
+        List<Token> all = new ArrayList<>(tokens);
+        CommonToken end = new CommonToken(Token.EOF, "");
+        int last = tokens.isEmpty() ? 0 : tokens.get(tokens.size() - 1).getStopIndex() + 1;
+        end.setStartIndex(last);
+        end.setStopIndex(last - 1);
+        all.add(end);
+        CommonTokenStream stream = new CommonTokenStream(new ListTokenSource(all));
+        parser.setTokenStream(stream);
+        return stream;
+    }
+
+    /** Puts a statement where it stands, or tells that it stands wrong. */
+    private void place(Statement statement, CommonToken word) {
+        Block block = blocks.getLast();
+        if (block.kind() == Kind.FILE && Words.isPieceOnly(word.getType())) {
+            if (!faults.any()) {
+                faults.tell(
+                        SyntaxCode.WRONG_LEVEL,
+                        statement.span(),
+                        Hint.of("level.piece", "Put it between the braces of a `piece Name { ... }`."),
+                        "word",
+                        word.getText());
+            }
+            return;
+        }
+        block.body().add(statement);
+    }
+
+    private void head(CommonToken word, List<CommonToken> chunk) {
+        Kind kind = word.getType() == GussetLexer.PIECE
+                ? Kind.PIECE
+                : word.getType() == GussetLexer.STRIP ? Kind.STRIP : Kind.STEP;
+        List<Statement> body = new ArrayList<>();
+        Span head = spans.of(chunk.get(0), chunk.get(chunk.size() - 1));
+        Function<Span, Optional<Statement>> finish = s -> Optional.empty();
+        boolean sound = true;
+        try {
+            CommonTokenStream stream = stream(parser, chunk);
+            finish = heading(kind, body);
+            if (stream.index() < chunk.size()) {
+                throw new Strict.Stop(stream.LT(1), parser.getExpectedTokens());
+            }
+        } catch (Strict.Stop stop) {
+            sound = false;
+            explaining.tell(stop, chunk);
+            name(chunk).ifPresent(broken::add);
+            finish = s -> Optional.empty();
+        }
+        boolean inside = blocks.getLast().kind() != Kind.FILE;
+        if (sound && kind == Kind.STEP && !inside) {
+            faults.tell(
+                    SyntaxCode.STEP_OUTSIDE,
+                    head,
+                    Hint.of("step.piece", "Put it between the braces of a `piece Name { ... }`."));
+            finish = s -> Optional.empty();
+        }
+        at += chunk.size();
+        if (at < tokens.size() && tokens.get(at).getType() == GussetLexer.LBRACE) {
+            at++;
+        } else if (sound) {
+            faults.tell(SyntaxCode.MISSING_OPEN, head, Hint.of("brace.open", "Write `{` at the end of this line."));
+        }
+        blocks.addLast(new Block(kind, body, word, finish, head));
+    }
+
+    private Function<Span, Optional<Statement>> heading(Kind kind, List<Statement> body) {
+        if (kind == Kind.PIECE) {
+            GussetParser.PieceHeadContext head = parser.pieceHead();
+            return whole -> Optional.of(builder.piece(head, body, whole));
+        } else if (kind == Kind.STRIP) {
+            GussetParser.StripHeadContext head = parser.stripHead();
+            return whole -> Optional.of(builder.strip(head, body, whole));
+        }
+        GussetParser.StepHeadContext head = parser.stepHead();
+        return whole -> Optional.of(builder.step(head, body, whole));
+    }
+
+    private void close(Token closing) {
+        Block block = blocks.removeLast();
+        Block outer = blocks.getLast();
+        Optional<Statement> statement = block.finish().apply(spans.of(block.opening(), closing));
+        if (statement.isPresent()) {
+            outer.body().add(statement.get());
+        } else if (block.kind() == Kind.STEP || block.kind() == Kind.LOOSE) {
+            if (outer.kind() != Kind.FILE) {
+                outer.body().addAll(block.body());
+            }
+        }
+    }
+
+    private void closeAll(Token token) {
+        missingClose(token);
+        while (blocks.size() > 1) {
+            close(token);
+        }
+    }
+
+    private void missingClose(Token token) {
+        Block block = blocks.getLast();
+        faults.tell(
+                SyntaxCode.MISSING_CLOSE,
+                spans.of(token),
+                Hint.of("brace.close", "Close it with a `}` where it ends."),
+                "block",
+                block.kind().words + " begun in line " + block.head().line());
+    }
+
+    /** The name that a broken statement was to define. */
+    private Optional<Name> name(List<CommonToken> chunk) {
+        int i = 0;
+        while (i < chunk.size()
+                && i < 2
+                && (chunk.get(i).getType() == GussetLexer.CHANGE || chunk.get(i).getType() == GussetLexer.RULE)) {
+            i++;
+        }
+        boolean rule = i > 0 && chunk.get(i - 1).getType() == GussetLexer.RULE;
+        if (!rule || (i < chunk.size() && Words.isStatement(chunk.get(i).getType()))) {
+            i++;
+        }
+        @Nullable CommonToken token = i < chunk.size() ? chunk.get(i) : null;
+        return token != null && (Words.isName(token.getType()) || Words.isReserved(token.getType()))
+                ? Optional.of(new Name(token.getText(), spans.of(token)))
+                : Optional.empty();
+    }
+
+    /** The expression of a hole in a text. */
+    private Expr hole(String text, int base) {
+        List<CommonToken> inside = new Tokens(spans, faults, text, base).read();
+        Span span = spans.of(base, base + text.codePointCount(0, text.length()));
+        if (inside.isEmpty()) {
+            return new Expr.Broken(span);
+        }
+        try {
+            stream(holeParser, inside);
+            return exprs.expr(holeParser.hole().expr());
+        } catch (Strict.Stop stop) {
+            explaining.tell(stop, inside);
+            return new Expr.Broken(span);
+        }
+    }
+}

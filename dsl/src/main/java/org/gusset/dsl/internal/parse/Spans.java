@@ -1,0 +1,69 @@
+package org.gusset.dsl.internal.parse;
+
+import java.util.Arrays;
+import org.antlr.v4.runtime.ParserRuleContext;
+import org.antlr.v4.runtime.Token;
+import org.gusset.core.diagnostic.Span;
+
+/** Places in a source text. ANTLR counts code points; spans count UTF-16 units, and columns code points. */
+final class Spans {
+    private final String source;
+    private final int[] offsets;
+    private final int[] lineStarts;
+
+    Spans(String source, String text) {
+        this.source = source;
+        int count = text.codePointCount(0, text.length());
+        this.offsets = new int[count + 1];
+        int[] starts = new int[count + 1];
+        int lines = 1;
+        int offset = 0;
+        for (int i = 0; i < count; i++) {
+            offsets[i] = offset;
+            int point = text.codePointAt(offset);
+            offset += Character.charCount(point);
+            boolean returned = point == '\r' && (offset >= text.length() || text.charAt(offset) != '\n');
+            if (point == '\n' || returned) {
+                starts[lines++] = i + 1;
+            }
+        }
+        offsets[count] = offset;
+        this.lineStarts = Arrays.copyOf(starts, lines);
+    }
+
+    /** The span of code points from start to end, the end exclusive. */
+    Span of(int start, int end) {
+        int from = Math.max(0, Math.min(start, offsets.length - 1));
+        int to = Math.max(from, Math.min(end, offsets.length - 1));
+        int line = line(from);
+        int endLine = line(to);
+        return new Span(
+                source,
+                offsets[from],
+                offsets[to],
+                line + 1,
+                from - lineStarts[line] + 1,
+                endLine + 1,
+                to - lineStarts[endLine] + 1);
+    }
+
+    private int line(int codePoint) {
+        int found = Arrays.binarySearch(lineStarts, codePoint);
+        return found >= 0 ? found : -found - 2;
+    }
+
+    Span of(Token token) {
+        return token.getType() == Token.EOF
+                ? of(token.getStartIndex(), token.getStartIndex())
+                : of(token.getStartIndex(), token.getStopIndex() + 1);
+    }
+
+    Span of(Token first, Token last) {
+        return of(first.getStartIndex(), Math.max(first.getStopIndex(), last.getStopIndex()) + 1);
+    }
+
+    Span of(ParserRuleContext context) {
+        Token stop = context.getStop();
+        return stop == null ? of(context.getStart()) : of(context.getStart(), stop);
+    }
+}

@@ -1,0 +1,81 @@
+package org.gusset.dsl.internal.parse;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BiFunction;
+import org.antlr.v4.runtime.Token;
+import org.gusset.core.diagnostic.Span;
+import org.gusset.dsl.syntax.Expr;
+import org.gusset.dsl.syntax.Words;
+
+/** Strings to words with holes. A hole is read on its own at its own place, so that a fault in it stays in it. */
+final class Texts {
+    private final Spans spans;
+    private final Faults faults;
+    private final BiFunction<String, Integer, Expr> holes;
+
+    /**
+     * @param holes reads the text of a hole that begins at a code point of the source
+     */
+    Texts(Spans spans, Faults faults, BiFunction<String, Integer, Expr> holes) {
+        this.spans = spans;
+        this.faults = faults;
+        this.holes = holes;
+    }
+
+    /** Strings in a row, which join. */
+    Words words(List<Token> strings) {
+        List<Words.Part> parts = new ArrayList<>();
+        for (Token string : strings) {
+            read(string, parts);
+        }
+        Span span = spans.of(strings.get(0), strings.get(strings.size() - 1));
+        return new Words(parts, span);
+    }
+
+    private void read(Token string, List<Words.Part> parts) {
+        int[] points = string.getText().codePoints().toArray();
+        int start = string.getStartIndex();
+        StringBuilder plain = new StringBuilder();
+        int i = 1;
+        int end = points.length - 1;
+        while (i < end) {
+            if (points[i] == '\\' && i + 1 < end) {
+                int escaped = points[i + 1];
+                if (escaped == '"' || escaped == '\\' || escaped == '{' || escaped == '}') {
+                    plain.appendCodePoint(escaped);
+                } else {
+                    String text = "\\" + Character.toString(escaped);
+                    faults.tell(SyntaxCode.BAD_ESCAPE, spans.of(start + i, start + i + 2), "text", text);
+                }
+                i += 2;
+            } else if (points[i] == '{') {
+                int close = i + 1;
+                while (close < end && points[close] != '}') {
+                    close++;
+                }
+                if (close >= end) {
+                    faults.tell(SyntaxCode.UNCLOSED_HOLE, spans.of(start + i, start + i + 1));
+                    break;
+                }
+                if (plain.length() > 0) {
+                    parts.add(new Words.Text(plain.toString()));
+                    plain.setLength(0);
+                }
+                String inside = new String(points, i + 1, close - i - 1);
+                if (inside.isBlank()) {
+                    faults.tell(SyntaxCode.EMPTY_HOLE, spans.of(start + i, start + close + 1));
+                } else {
+                    parts.add(new Words.Hole(holes.apply(inside, start + i + 1)));
+                }
+                i = close + 1;
+            } else {
+                plain.appendCodePoint(points[i]);
+                i++;
+            }
+        }
+        if (plain.length() > 0) {
+            parts.add(new Words.Text(plain.toString()));
+        }
+    }
+}

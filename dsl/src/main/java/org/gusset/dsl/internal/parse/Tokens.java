@@ -1,0 +1,257 @@
+package org.gusset.dsl.internal.parse;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.antlr.v4.runtime.CharStreams;
+import org.antlr.v4.runtime.CommonToken;
+import org.antlr.v4.runtime.Token;
+import org.gusset.core.diagnostic.Hint;
+import org.gusset.core.diagnostic.Span;
+
+/**
+ * Text to tokens. Tape fractions in front of a unit become one number, the further parts of compound lengths and "turned up" tokens
+ * of their own; what cannot be read is told and taken out.
+ */
+final class Tokens {
+    private final Spans spans;
+    private final Faults faults;
+    private final String text;
+    private final int base;
+
+    /**
+     * @param base the code point at which {@code text} begins in the whole source
+     */
+    Tokens(Spans spans, Faults faults, String text, int base) {
+        this.spans = spans;
+        this.faults = faults;
+        this.text = text;
+        this.base = base;
+    }
+
+    List<CommonToken> read() {
+        GussetLexer lexer = new GussetLexer(CharStreams.fromString(text));
+        lexer.removeErrorListeners();
+        List<CommonToken> raw = new ArrayList<>();
+        for (Token token = lexer.nextToken(); token.getType() != Token.EOF; token = lexer.nextToken()) {
+            if (token.getChannel() == Token.DEFAULT_CHANNEL) {
+                CommonToken copy = new CommonToken(token.getType(), token.getText());
+                copy.setStartIndex(token.getStartIndex() + base);
+                copy.setStopIndex(token.getStopIndex() + base);
+                copy.setLine(token.getLine());
+                raw.add(copy);
+            }
+        }
+        return joined(readable(raw));
+    }
+
+    /** Tells of what cannot be read; what it was meant for takes its place where that is plain. */
+    private List<CommonToken> readable(List<CommonToken> raw) {
+        List<CommonToken> read = new ArrayList<>();
+        for (int i = 0; i < raw.size(); i++) {
+            CommonToken token = raw.get(i);
+            Span span = spans.of(token);
+            switch (token.getType()) {
+                case GussetLexer.STRAY -> faults.tell(SyntaxCode.STRAY, span, "found", token.getText());
+                case GussetLexer.UNCLOSED -> {
+                    faults.tell(SyntaxCode.UNCLOSED_STRING, span, Hint.of("string.close", "Put a `\"` at its end."));
+                    token.setType(GussetLexer.STRING);
+                    token.setText(token.getText() + "\"");
+                    read.add(token);
+                }
+                case GussetLexer.INCH_MARK, GussetLexer.FOOT_MARK, GussetLexer.DEGREE_SIGN ->
+                    unitSign(token, read, span);
+                default -> {
+                    if (token.getType() == GussetLexer.STRING && token.getText().startsWith("\u201c")) {
+                        faults.tell(
+                                SyntaxCode.CURLY_QUOTE,
+                                span,
+                                Hint.of("quote.straight", "Use the straight quote `\"` at both ends."));
+                    }
+                    read.add(token);
+                }
+            }
+        }
+        return read;
+    }
+
+    private void unitSign(CommonToken token, List<CommonToken> read, Span span) {
+        int type = token.getType();
+        String unit = type == GussetLexer.INCH_MARK ? "in" : type == GussetLexer.FOOT_MARK ? "ft" : "deg";
+        faults.tell(
+                SyntaxCode.UNIT_SIGN,
+                span,
+                Hint.of("unit.write", "Write ` {unit}`.", "unit", unit).replacing(span, " " + unit),
+                "text",
+                token.getText());
+        token.setType(
+                type == GussetLexer.INCH_MARK
+                        ? GussetLexer.IN
+                        : type == GussetLexer.FOOT_MARK ? GussetLexer.FT : GussetLexer.DEG);
+        token.setText(unit);
+        read.add(token);
+    }
+
+    private List<CommonToken> joined(List<CommonToken> tokens) {
+        List<CommonToken> joined = new ArrayList<>();
+        int i = 0;
+        while (i < tokens.size()) {
+            CommonToken token = tokens.get(i);
+            if (token.getType() == GussetLexer.NUMBER) {
+                i = number(tokens, i, joined);
+            } else if (token.getType() == GussetLexer.TURNED && type(tokens, i + 1) == GussetLexer.UP) {
+                joined.add(merged(token, tokens.get(i + 1), GussetLexer.TURNED_UP));
+                i += 2;
+            } else if (token.getType() == GussetLexer.DROP
+                    && type(tokens, i + 1) != GussetLexer.DART
+                    && type(tokens, i + 1) != GussetLexer.NOTCH) {
+                // A drop of the shoulder is too good a name to be taken away by `drop dart` and `drop notch`.
+                token.setType(GussetLexer.NAME);
+                joined.add(token);
+                i++;
+            } else {
+                joined.add(token);
+                i++;
+            }
+        }
+        return joined;
+    }
+
+    private int number(List<CommonToken> tokens, int i, List<CommonToken> joined) {
+        CommonToken first = tokens.get(i);
+        if (type(tokens, i + 1) == GussetLexer.COMMA
+                && type(tokens, i + 2) == GussetLexer.NUMBER
+                && touching(tokens, i, 2)
+                && Words.isUnit(type(tokens, i + 3))) {
+            CommonToken last = tokens.get(i + 2);
+            Span span = spans.of(first, last);
+            String mended = first.getText() + "." + last.getText();
+            faults.tell(
+                    SyntaxCode.DECIMAL_COMMA,
+                    span,
+                    Hint.of("number.point", "Write `{text}`.", "text", mended).replacing(span, mended),
+                    "text",
+                    first.getText() + "," + last.getText());
+            CommonToken number = merged(first, last, GussetLexer.NUMBER);
+            number.setText(mended);
+            joined.add(number);
+            return i + 3;
+        }
+        if (fraction(tokens, i)) {
+            if (Words.isUnit(type(tokens, i + 3))) {
+                joined.add(merged(first, tokens.get(i + 2), more(joined, tokens, i + 3)));
+                return i + 3;
+            }
+        } else if (isWhole(first)
+                && fraction(tokens, i + 1)
+                && tokens.get(i + 1).getLine() == first.getLine()) {
+            return mixed(tokens, i, joined);
+        }
+        if (isWhole(first)
+                && type(tokens, i + 1) == GussetLexer.MINUS
+                && fraction(tokens, i + 2)
+                && touching(tokens, i, 4)
+                && Words.isLengthUnit(type(tokens, i + 5))) {
+            return dashed(tokens, i, joined);
+        }
+        CommonToken copy = new CommonToken(first);
+        copy.setText(first.getText());
+        copy.setType(Words.isUnit(type(tokens, i + 1)) ? more(joined, tokens, i + 1) : GussetLexer.NUMBER);
+        joined.add(copy);
+        return i + 1;
+    }
+
+    /** A whole number and a fraction: one number in front of a unit, a mistake elsewhere. */
+    private int mixed(List<CommonToken> tokens, int i, List<CommonToken> joined) {
+        CommonToken first = tokens.get(i);
+        CommonToken last = tokens.get(i + 3);
+        CommonToken number = merged(first, last, GussetLexer.NUMBER);
+        if (Words.isUnit(type(tokens, i + 4))) {
+            number.setType(more(joined, tokens, i + 4));
+        } else {
+            Span span = spans.of(first, last);
+            String written = number.getText();
+            faults.tell(
+                    SyntaxCode.MIXED_WITHOUT_UNIT,
+                    span,
+                    Hint.of("unit.pick", "Write `{text} in` or `{text} cm`.", "text", written)
+                            .replacing(span, written + " in"),
+                    "text",
+                    written);
+        }
+        joined.add(number);
+        return i + 4;
+    }
+
+    private int dashed(List<CommonToken> tokens, int i, List<CommonToken> joined) {
+        CommonToken first = tokens.get(i);
+        CommonToken last = tokens.get(i + 4);
+        Span span = spans.of(first, last);
+        String fraction = tokens.get(i + 2).getText() + "/" + last.getText();
+        String mended = first.getText() + " " + fraction;
+        faults.tell(
+                SyntaxCode.DASHED_FRACTION,
+                span,
+                Hint.of("fraction.blank", "Write `{text}` with a blank for the mixed number.", "text", mended)
+                        .replacing(span, mended),
+                "text",
+                first.getText() + "-" + fraction);
+        CommonToken number = merged(first, last, GussetLexer.NUMBER);
+        number.setText(mended);
+        joined.add(number);
+        return i + 5;
+    }
+
+    /** A number in front of a unit goes on with a compound length if a larger unit of length stands before it. */
+    private static int more(List<CommonToken> joined, List<CommonToken> tokens, int unit) {
+        if (joined.size() < 2) {
+            return GussetLexer.NUMBER;
+        }
+        int before = joined.get(joined.size() - 1).getType();
+        int last = joined.get(joined.size() - 2).getType();
+        int here = type(tokens, unit);
+        boolean number = last == GussetLexer.NUMBER || last == GussetLexer.MORE;
+        boolean smaller = (before == GussetLexer.YD && (here == GussetLexer.FT || here == GussetLexer.IN))
+                || (before == GussetLexer.FT && here == GussetLexer.IN)
+                || (before == GussetLexer.M && (here == GussetLexer.CM || here == GussetLexer.MM))
+                || (before == GussetLexer.CM && here == GussetLexer.MM);
+        return number && smaller ? GussetLexer.MORE : GussetLexer.NUMBER;
+    }
+
+    /** True if a fraction of whole numbers without blanks begins here. */
+    private static boolean fraction(List<CommonToken> tokens, int i) {
+        return type(tokens, i) == GussetLexer.NUMBER
+                && type(tokens, i + 1) == GussetLexer.DIV
+                && type(tokens, i + 2) == GussetLexer.NUMBER
+                && touching(tokens, i, 2)
+                && isWhole(tokens.get(i))
+                && isWhole(tokens.get(i + 2));
+    }
+
+    private static boolean isWhole(CommonToken token) {
+        return token.getText().chars().allMatch(c -> c >= '0' && c <= '9');
+    }
+
+    private static boolean touching(List<CommonToken> tokens, int from, int count) {
+        for (int i = from; i < from + count; i++) {
+            if (i + 1 >= tokens.size()
+                    || tokens.get(i).getStopIndex() + 1 != tokens.get(i + 1).getStartIndex()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static int type(List<CommonToken> tokens, int i) {
+        return i >= 0 && i < tokens.size() ? tokens.get(i).getType() : Token.EOF;
+    }
+
+    private CommonToken merged(CommonToken first, CommonToken last, int type) {
+        CommonToken merged = new CommonToken(first);
+        merged.setType(type);
+        merged.setStopIndex(last.getStopIndex());
+        int from = text.offsetByCodePoints(0, first.getStartIndex() - base);
+        int to = text.offsetByCodePoints(from, last.getStopIndex() + 1 - first.getStartIndex());
+        merged.setText(text.substring(from, to));
+        return merged;
+    }
+}

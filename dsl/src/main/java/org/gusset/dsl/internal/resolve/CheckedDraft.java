@@ -1,0 +1,86 @@
+package org.gusset.dsl.internal.resolve;
+
+import java.util.List;
+import java.util.Optional;
+import org.gusset.core.diagnostic.Span;
+import org.gusset.core.draft.Draft;
+
+/**
+ * A draft whose names, kinds and dimensions are right. Symbols whose definitions are broken have the type {@link Type#BROKEN}.
+ *
+ * @param title its title; empty if it has none
+ * @param note its note; empty if it has none
+ * @param order every symbol after all that it needs
+ */
+public record CheckedDraft(
+        String title,
+        String note,
+        List<Symbol> order,
+        List<Measure> measures,
+        List<Option> options,
+        List<Symbol> values,
+        List<Cloth> cloths,
+        List<Piece> pieces,
+        List<Check> checks) {
+    public CheckedDraft {
+        order = List.copyOf(order);
+        measures = List.copyOf(measures);
+        options = List.copyOf(options);
+        values = List.copyOf(values);
+        cloths = List.copyOf(cloths);
+        pieces = List.copyOf(pieces);
+        checks = List.copyOf(checks);
+    }
+
+    /** A measure; {@code range} is the check of its range. */
+    public record Measure(Symbol symbol, List<String> also, String howTo, boolean estimated, Optional<Term> range) {
+        public Measure {
+            also = List.copyOf(also);
+        }
+    }
+
+    /** A choice or fitting correction. */
+    public record Option(Symbol symbol, Draft.Option.Kind kind, List<String> words, String note, Optional<Term> range) {
+        public Option {
+            words = List.copyOf(words);
+        }
+    }
+
+    /** A cloth. */
+    public record Cloth(Symbol symbol, Optional<String> note) {}
+
+    /** A step of a piece. */
+    public record Step(String title, List<String> names, List<Term> words) {
+        public Step {
+            names = List.copyOf(names);
+            words = List.copyOf(words);
+        }
+    }
+
+    /**
+     * A piece.
+     *
+     * @param symbol its symbol, whose definition is its layout
+     * @param named what it names, in file order
+     * @param condition the truth without which it is left out
+     * @param mirror the line, in the frame of its statements, over which the finished piece is the mirror image
+     * @param steps its teaching steps
+     * @param outline the names of its edges
+     */
+    public record Piece(
+            Symbol symbol,
+            List<Symbol> named,
+            Optional<Term> condition,
+            Optional<Term> mirror,
+            List<Step> steps,
+            List<String> outline) {
+        public Piece {
+            named = List.copyOf(named);
+            steps = List.copyOf(steps);
+            outline = List.copyOf(outline);
+        }
+    }
+
+    /** A seam or check. */
+    public record Check(String name, Term finding, Span span) {}
+}

@@ -1,0 +1,474 @@
+package org.gusset.dsl.internal.resolve;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.gusset.core.construct.Compute;
+import org.gusset.core.construct.Condition;
+import org.gusset.core.construct.Formula;
+import org.gusset.core.construct.PointConstruction;
+import org.gusset.core.construct.RowConstruction;
+import org.gusset.core.construct.Telling;
+import org.gusset.core.diagnostic.Diagnostic;
+import org.gusset.core.diagnostic.Hint;
+import org.gusset.core.diagnostic.Span;
+import org.gusset.core.graph.Operation;
+import org.gusset.core.measure.Dimension;
+import org.gusset.core.measure.Quantity;
+import org.gusset.dsl.syntax.Expr;
+import org.gusset.dsl.syntax.Words;
+
+/** Checks expressions: finds what names mean, and whether kinds and dimensions fit. */
+final class Expressions {
+    private final Resolver resolver;
+    private final Messages messages;
+    private final Shapes shapes;
+    private final Functions functions;
+
+    Expressions(Resolver resolver, Messages messages) {
+        this.resolver = resolver;
+        this.messages = messages;
+        this.shapes = new Shapes(this, messages);
+        this.functions = new Functions(this, resolver, messages);
+    }
+
+    Shapes shapes() {
+        return shapes;
+    }
+
+    Functions functions() {
+        return functions;
+    }
+
+    Term term(Expr expr, Context at) {
+        if (expr instanceof Expr.Amount amount) {
+            return new Term.Constant(amount.quantity(), amount.span());
+        } else if (expr instanceof Expr.Group group) {
+            return term(group.inner(), at);
+        } else if (expr instanceof Expr.Reference reference) {
+            return reference(reference, at);
+        } else if (expr instanceof Expr.Arithmetic arithmetic) {
+            return arithmetic(arithmetic, at);
+        } else if (expr instanceof Expr.Moved || shapes.isBase(expr)) {
+            return shapes.shape(expr, at);
+        } else if (expr instanceof Expr.Call call) {
+            return functions.call(call, at);
+        } else if (expr instanceof Expr.Conditional conditional) {
+            return conditional(conditional, at);
+        } else if (expr instanceof Expr.Minus minus) {
+            Term operand = amount(minus.operand(), at, "What stands after `-`");
+            return operand.broken() ? operand : new Term.Minus(operand, minus.span());
+        } else if (expr instanceof Expr.Answer answer) {
+            return new Term.Answer(answer.yes(), answer.span());
+        } else if (expr instanceof Expr.Text text) {
+            return words(text.words(), at);
+        } else if (expr instanceof Expr.WayExpr way) {
+            messages.tell(ResolveCode.MISPLACED_WAY, way.span(), "text", messages.text(way.span()));
+            return new Term.Broken(way.span());
+        } else if (expr instanceof Expr.Broken) {
+            return new Term.Broken(expr.span());
+        }
+        return condition(expr, at);
+    }
+
+    /** An expression that must be of one kind; what says in a sentence's beginning what it is for. */
+    Term wanted(Expr expr, Type wanted, Context at, String what) {
+        Term term = term(expr, at);
+        return fits(term, wanted, what) ? term : new Term.Broken(expr.span());
+    }
+
+    Term point(Expr expr, Context at, String what) {
+        return wanted(expr, Type.POINT, at, what);
+    }
+
+    Term path(Expr expr, Context at, String what) {
+        return wanted(expr, Type.PATH, at, what);
+    }
+
+    Term length(Expr expr, Context at, String what) {
+        return wanted(expr, Type.LENGTH, at, what);
+    }
+
+    Term truth(Expr expr, Context at, String what) {
+        return wanted(expr, Type.TRUTH, at, what);
+    }
+
+    /** An amount of any dimension. */
+    Term amount(Expr expr, Context at, String what) {
+        Term term = term(expr, at);
+        if (term.broken() || term.type().amount()) {
+            return term;
+        }
+        messages.tell(ResolveCode.WRONG_KIND, expr.span(), "what", what, "wanted", "an amount", "given", given(term));
+        return new Term.Broken(expr.span());
+    }
+
+    private boolean fits(Term term, Type wanted, String what) {
+        Type given = term.type();
+        if (term.broken()) {
+            return false;
+        }
+        if (given.equals(wanted) || (wanted.equals(Type.PATH) && given.path())) {
+            return true;
+        }
+        String text = messages.text(term.span());
+        if (wanted.amount() && given.equals(Type.NUMBER) && term instanceof Term.Constant) {
+            Diagnostic noUnit = Diagnostic.of(
+                    ResolveCode.NO_UNIT, term.span(), "what", what, "wanted", wanted.words(), "text", text);
+            String[] units = wanted.equals(Type.ANGLE) ? new String[] {"deg"} : new String[] {"cm", "in"};
+            for (String unit : units) {
+                noUnit = noUnit.with(Hint.of("unit.add", "Write `{text}`.", "text", text + " " + unit)
+                        .replacing(term.span(), text + " " + unit));
+            }
+            messages.tell(noUnit);
+        } else {
+            messages.tell(
+                    wanted.amount() && given.amount() ? ResolveCode.WRONG_DIMENSION : ResolveCode.WRONG_KIND,
+                    term.span(),
+                    "what",
+                    what,
+                    "wanted",
+                    wanted.words(),
+                    "given",
+                    given(term));
+        }
+        return false;
+    }
+
+    private String given(Term term) {
+        return term.type().words();
+    }
+
+    Term reference(Expr.Reference reference, Context at) {
+        if (reference.all()) {
+            messages.tell(ResolveCode.MISPLACED_ALL, reference.span());
+            return new Term.Broken(reference.span());
+        }
+        if (reference.parts().size() == 1
+                && reference.text().equals("pi")
+                && at.scope().find("pi") == null) {
+            return new Term.Constant(Quantity.number(Math.PI), reference.span());
+        }
+        String last = reference.parts().get(reference.parts().size() - 1).text();
+        if (reference.parts().size() > 1 && (last.equals("start") || last.equals("end"))) {
+            Expr.Reference whole = new Expr.Reference(
+                    reference.parts().subList(0, reference.parts().size() - 1), false, reference.span());
+            Term path = path(whole, at, "What has a `" + last + "`");
+            return resolver.endOf(path, last.equals("start"), reference.span());
+        }
+        Optional<Symbol> symbol = resolver.lookUp(reference, at);
+        if (symbol.isPresent() && symbol.get().role() == Symbol.Role.ROW) {
+            return ofRow(symbol.get(), reference, at);
+        }
+        return symbol.isPresent() ? use(symbol.get(), reference.span(), at) : new Term.Broken(reference.span());
+    }
+
+    private Term ofRow(Symbol row, Expr.Reference reference, Context at) {
+        java.util.OptionalInt index = Resolver.rowIndex(reference.parts());
+        Term whole = use(row, reference.span(), at);
+        if (index.isEmpty() || whole.broken()) {
+            return whole;
+        }
+        Inputs in = new Inputs(whole);
+        return made(new RowConstruction.Pick(index.getAsInt(), reference.text()), in, Type.POINT, reference.span());
+    }
+
+    /** A use of a symbol, with what follows from its being used here. */
+    Term use(Symbol symbol, Span span, Context at) {
+        resolver.typeOf(symbol);
+        at.uses().add(symbol);
+        if (symbol.scope() == at.scope() && at.step() >= 0 && symbol.step() > at.step()) {
+            messages.tell(
+                    ResolveCode.USED_BEFORE_DRAWN, span, "name", symbol.name(), "step", resolver.stepTitle(symbol));
+        }
+        return symbol.type().broken() ? new Term.Broken(span) : new Term.Ref(symbol, span);
+    }
+
+    private Term arithmetic(Expr.Arithmetic expr, Context at) {
+        Term left =
+                amount(expr.left(), at, "What stands before `" + expr.operator().sign() + "`");
+        Term right =
+                amount(expr.right(), at, "What stands after `" + expr.operator().sign() + "`");
+        if (left.broken() || right.broken()) {
+            return new Term.Broken(expr.span());
+        }
+        Dimension a = left.type().dimension();
+        Dimension b = right.type().dimension();
+        return switch (expr.operator()) {
+            case TIMES ->
+                new Term.Arithmetic(Formula.Sign.TIMES, left, right, new Type.Amount(a.times(b)), expr.span());
+            case OVER -> new Term.Arithmetic(Formula.Sign.OVER, left, right, new Type.Amount(a.over(b)), expr.span());
+            case PLUS, MINUS ->
+                alike(left, right, expr.operator().sign(), expr.span())
+                        ? new Term.Arithmetic(
+                                expr.operator() == Expr.Operator.PLUS ? Formula.Sign.PLUS : Formula.Sign.MINUS,
+                                left,
+                                right,
+                                left.type(),
+                                expr.span())
+                        : new Term.Broken(expr.span());
+        };
+    }
+
+    /** Two amounts of one dimension; says so if they are not. */
+    boolean alike(Term left, Term right, String sign, Span span) {
+        if (left.type().equals(right.type())) {
+            return true;
+        }
+        Diagnostic unlike = Diagnostic.of(
+                ResolveCode.UNLIKE,
+                span,
+                "sign",
+                sign,
+                "left",
+                left.type().words(),
+                "right",
+                right.type().words());
+        for (Term side : List.of(left, right)) {
+            Term other = side == left ? right : left;
+            if (side instanceof Term.Constant
+                    && side.type().equals(Type.NUMBER)
+                    && other.type().equals(Type.LENGTH)) {
+                String text = messages.text(side.span());
+                unlike = unlike.with(
+                        Hint.of("unit.forgotten", "Give `{text}` a unit: `{text} cm` or `{text} in`.", "text", text)
+                                .replacing(side.span(), text + " cm"));
+            }
+        }
+        messages.tell(unlike);
+        return false;
+    }
+
+    private Term conditional(Expr.Conditional expr, Context at) {
+        Term condition = truth(expr.condition(), at, "What stands after `if`");
+        Term then = term(expr.then(), at);
+        Term otherwise = term(expr.otherwise(), at);
+        if (condition.broken() || then.broken() || otherwise.broken()) {
+            return new Term.Broken(expr.span());
+        }
+        Type type = then.type();
+        if (!type.equals(otherwise.type())) {
+            if (type.path() && otherwise.type().path()) {
+                type = Type.PATH;
+            } else {
+                messages.tell(
+                        ResolveCode.UNLIKE,
+                        expr.span(),
+                        "sign",
+                        "if ... else",
+                        "left",
+                        type.words(),
+                        "right",
+                        otherwise.type().words());
+                return new Term.Broken(expr.span());
+            }
+        }
+        Optional<String> frame = frame(List.of(then, otherwise), type, expr.span());
+        return frame.isEmpty()
+                ? new Term.Broken(expr.span())
+                : new Term.Choice(condition, then, otherwise, type, frame.get(), expr.span());
+    }
+
+    private Term condition(Expr expr, Context at) {
+        if (expr instanceof Expr.Logic logic) {
+            String word = logic.and() ? "and" : "or";
+            Term left = truth(logic.left(), at, "What stands before `" + word + "`");
+            Term right = truth(logic.right(), at, "What stands after `" + word + "`");
+            return left.broken() || right.broken()
+                    ? new Term.Broken(expr.span())
+                    : new Term.Logic(logic.and(), left, right, expr.span());
+        } else if (expr instanceof Expr.Not not) {
+            Term operand = truth(not.operand(), at, "What stands after `not`");
+            return operand.broken() ? operand : new Term.Not(operand, expr.span());
+        }
+        return comparison((Expr.Comparison) expr, at);
+    }
+
+    private Term comparison(Expr.Comparison expr, Context at) {
+        boolean is = expr.relation() == Expr.Relation.IS || expr.relation() == Expr.Relation.IS_NOT;
+        Term left = term(expr.left(), at);
+        Term right = is && left.type() instanceof Type.Word word
+                ? word(expr.right(), word, messages.text(expr.left().span()), at)
+                : term(expr.right(), at);
+        if (left.broken() || right.broken()) {
+            return new Term.Broken(expr.span());
+        }
+        Term compared;
+        if (is && !left.type().amount()) {
+            boolean comparable = left.type().equals(Type.TRUTH) || left.type() instanceof Type.Word;
+            if (!comparable || !left.type().getClass().equals(right.type().getClass())) {
+                messages.tell(
+                        ResolveCode.UNLIKE,
+                        expr.span(),
+                        "sign",
+                        "is",
+                        "left",
+                        left.type().words(),
+                        "right",
+                        right.type().words());
+                return new Term.Broken(expr.span());
+            }
+            compared = new Term.Alike(left, right, expr.span());
+        } else {
+            if (!left.type().amount() || !right.type().amount() || !left.type().equals(right.type())) {
+                alike(left, right, expr.relation().sign(), expr.span());
+                if (left.type().equals(right.type())) {
+                    messages.tell(
+                            ResolveCode.WRONG_KIND,
+                            expr.span(),
+                            "what",
+                            "What `" + expr.relation().sign() + "` compares",
+                            "wanted",
+                            "an amount",
+                            "given",
+                            left.type().words());
+                }
+                return new Term.Broken(expr.span());
+            }
+            Condition.Relation relation = switch (expr.relation()) {
+                case LESS, MORE -> Condition.Relation.LESS;
+                case AT_MOST, AT_LEAST -> Condition.Relation.AT_MOST;
+                case IS, IS_NOT -> Condition.Relation.ALIKE;
+            };
+            boolean turned = expr.relation() == Expr.Relation.MORE || expr.relation() == Expr.Relation.AT_LEAST;
+            compared = new Term.Compared(relation, turned ? right : left, turned ? left : right, expr.span());
+        }
+        return expr.relation() == Expr.Relation.IS_NOT ? new Term.Not(compared, expr.span()) : compared;
+    }
+
+    /** One of a choice's words, or another choice of words. */
+    private Term word(Expr expr, Type.Word type, String choice, Context at) {
+        if (expr instanceof Expr.Group group) {
+            return word(group.inner(), type, choice, at);
+        }
+        if (!(expr instanceof Expr.Reference reference) || reference.parts().size() != 1) {
+            return term(expr, at);
+        }
+        String word = reference.text();
+        if (type.options().contains(word)) {
+            return new Term.Word(word, type, expr.span());
+        }
+        if (at.scope().find(word) != null) {
+            return reference(reference, at);
+        }
+        Diagnostic unknown = Diagnostic.of(
+                ResolveCode.NO_SUCH_WORD,
+                expr.span(),
+                "word",
+                word,
+                "choice",
+                choice,
+                "words",
+                String.join(", ", type.options()));
+        messages.tell(Names.suggesting(unknown, word, type.options(), expr.span()));
+        return new Term.Broken(expr.span());
+    }
+
+    /** Words with their values. */
+    Term words(Words words, Context at) {
+        List<Telling.Part> parts = new ArrayList<>();
+        Inputs inputs = new Inputs();
+        for (Words.Part part : words.parts()) {
+            if (part instanceof Words.Text text) {
+                parts.add(new Telling.Words(text.text()));
+                continue;
+            }
+            Expr expr = ((Words.Hole) part).expr();
+            Term term = term(expr, at);
+            int input = inputs.add(term);
+            if (term.type().amount()) {
+                parts.add(new Telling.Amount(input, term.type().dimension()));
+            } else if (term.type().equals(Type.TRUTH)) {
+                parts.add(new Telling.Answer(input));
+            } else if (term.type() instanceof Type.Word) {
+                parts.add(new Telling.WordOf(input));
+            } else if (!term.broken()) {
+                messages.tell(
+                        ResolveCode.WRONG_KIND,
+                        expr.span(),
+                        "what",
+                        "What a text shows",
+                        "wanted",
+                        "an amount, a word, or a yes or no",
+                        "given",
+                        term.type().words());
+                inputs.spoil();
+            }
+        }
+        return inputs.broken()
+                ? new Term.Broken(words.span())
+                : new Term.Made(new Telling(parts), inputs.terms(), Type.TEXT, "", words.span());
+    }
+
+    /** A shape or measuring made by an operation, if all its inputs are sound and lie in one frame. */
+    Term made(Operation<?> operation, Inputs inputs, Type type, Span span) {
+        if (inputs.broken()) {
+            return new Term.Broken(span);
+        }
+        Optional<String> frame = frame(inputs.terms(), type, span);
+        return frame.isEmpty()
+                ? new Term.Broken(span)
+                : new Term.Made(operation, inputs.terms(), type, type.shape() ? frame.get() : "", span);
+    }
+
+    /** The one frame in which shapes lie; says so if there are two. */
+    private Optional<String> frame(List<Term> terms, Type type, Span span) {
+        String frame = "";
+        for (Term term : terms) {
+            if (term.type().shape() && !term.frame().isEmpty()) {
+                if (!frame.isEmpty() && !frame.equals(term.frame())) {
+                    messages.tell(
+                            ResolveCode.OTHER_FRAME,
+                            term.span(),
+                            "name",
+                            messages.text(term.span()),
+                            "piece",
+                            term.frame(),
+                            "here",
+                            type.shape() ? frame : "a measuring with " + frame);
+                    return Optional.empty();
+                }
+                frame = term.frame();
+            }
+        }
+        return Optional.of(frame);
+    }
+
+    /** True if a shape may stand in the piece of this place; says so if not. */
+    boolean inFrame(Term term, Context at) {
+        if (term.broken() || term.frame().isEmpty() || term.frame().equals(at.piece())) {
+            return true;
+        }
+        messages.tell(
+                ResolveCode.OTHER_FRAME,
+                term.span(),
+                Hint.of(
+                        "frame.trace",
+                        "Say `traced from {piece}` at the head of {here} to have it there, or take a length of it.",
+                        "piece",
+                        term.frame(),
+                        "here",
+                        at.piece().isEmpty() ? "a piece" : at.piece()),
+                "name",
+                messages.text(term.span()),
+                "piece",
+                term.frame(),
+                "here",
+                at.piece().isEmpty() ? "the file" : at.piece());
+        return false;
+    }
+
+    /** A constant number as a term, for what a form leaves unsaid. */
+    static Term constant(double number, Span span) {
+        return new Term.Constant(Quantity.number(number), span);
+    }
+
+    static Term origin(Span span) {
+        return new Term.Made(new PointConstruction.Origin(), List.of(), Type.POINT, "", span);
+    }
+
+    /** Picks one of two shapes by a truth. */
+    static Operation<Object> picking() {
+        return new Compute.OneOf(new Condition.Input(0), 1, 2);
+    }
+}

@@ -1,0 +1,304 @@
+package org.gusset.dsl.internal.resolve;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.gusset.core.construct.Measuring;
+import org.gusset.core.construct.NumberFunction;
+import org.gusset.core.diagnostic.Diagnostic;
+import org.gusset.core.diagnostic.Span;
+import org.gusset.core.graph.Operation;
+import org.gusset.core.measure.Dimension;
+import org.gusset.core.pattern.PieceMeasure;
+import org.gusset.dsl.syntax.Expr;
+
+/** Checks calls of functions and rules. */
+final class Functions {
+    private static final Set<String> MEASURING =
+            Set.of("length", "sewn", "distance", "height", "width", "angle", "area", "cut_area", "cut_edge");
+
+    private final Expressions expressions;
+    private final Resolver resolver;
+    private final Messages messages;
+
+    Functions(Expressions expressions, Resolver resolver, Messages messages) {
+        this.expressions = expressions;
+        this.resolver = resolver;
+        this.messages = messages;
+    }
+
+    Term call(Expr.Call call, Context at) {
+        String name = call.function().text();
+        List<Expr> arguments = call.arguments();
+        Optional<Symbol> rule = resolver.rule(call.function(), at);
+        if (rule.isPresent()) {
+            return resolver.rules().call(rule.get(), call, at);
+        }
+        switch (name) {
+            case "length", "sewn":
+                return lengths(call, at);
+            case "distance":
+                return points(call, 2, new Measuring.Distance(), Type.LENGTH, at);
+            case "height":
+                return points(call, 2, new Measuring.Height(), Type.LENGTH, at);
+            case "width":
+                return points(call, 2, new Measuring.Width(), Type.LENGTH, at);
+            case "angle":
+                return points(call, 3, new Measuring.AngleAt(), Type.ANGLE, at);
+            case "area":
+                return piece(call, new PieceMeasure.Area(), at);
+            case "cut_area":
+                return piece(call, new PieceMeasure.CutArea(), at);
+            case "cut_edge":
+                return cutEdge(call, at);
+            default:
+                break;
+        }
+        for (NumberFunction function : NumberFunction.values()) {
+            if (function.word().equals(name)) {
+                return number(function, call, arguments, at);
+            }
+        }
+        Set<String> known = new TreeSet<>(MEASURING);
+        for (NumberFunction function : NumberFunction.values()) {
+            known.add(function.word());
+        }
+        known.addAll(resolver.ruleNames());
+        Diagnostic unknown =
+                Diagnostic.of(ResolveCode.NO_SUCH_FUNCTION, call.function().span(), "name", name);
+        messages.tell(Names.suggesting(unknown, name, known, call.function().span()));
+        return new Term.Broken(call.span());
+    }
+
+    private boolean count(Expr.Call call, boolean fits, String wanted) {
+        if (!fits) {
+            int given = call.arguments().size();
+            messages.tell(
+                    ResolveCode.ARGUMENTS,
+                    call.span(),
+                    "function",
+                    call.function().text(),
+                    "wanted",
+                    wanted,
+                    "given",
+                    given == 0 ? "none" : Integer.toString(given));
+        }
+        return fits;
+    }
+
+    private Term points(Expr.Call call, int count, Measuring measuring, Type type, Context at) {
+        if (!count(call, call.arguments().size() == count, count == 2 ? "two points" : "three points")) {
+            return new Term.Broken(call.span());
+        }
+        Inputs in = new Inputs();
+        call.arguments()
+                .forEach(a -> in.add(
+                        expressions.point(a, at, "What `" + call.function().text() + "` takes")));
+        return expressions.made(measuring, in, type, call.span());
+    }
+
+    private Term lengths(Expr.Call call, Context at) {
+        if (!count(call, !call.arguments().isEmpty(), "at least one path")) {
+            return new Term.Broken(call.span());
+        }
+        Term sum = null;
+        for (Expr argument : call.arguments()) {
+            Term length = length(argument, at);
+            sum = sum == null || sum.broken()
+                    ? length
+                    : length.broken()
+                            ? length
+                            : new Term.Arithmetic(
+                                    org.gusset.core.construct.Formula.Sign.PLUS, sum, length, Type.LENGTH, call.span());
+        }
+        return sum == null ? new Term.Broken(call.span()) : sum;
+    }
+
+    /** The sewn length of one side's part: of a path, or of an edge in all the copies that are worn. */
+    Term length(Expr argument, Context at) {
+        Expr inner = argument;
+        while (inner instanceof Expr.Group group) {
+            inner = group.inner();
+        }
+        if (inner instanceof Expr.Reference reference && reference.all()) {
+            return lengthOfAll(reference, at);
+        }
+        Term path = expressions.path(argument, at, "What is measured");
+        if (path.type().equals(Type.ENDLESS)) {
+            messages.tell(
+                    ResolveCode.NO_ENDS,
+                    argument.span(),
+                    "name",
+                    messages.text(argument.span()),
+                    "cannot",
+                    "has no length");
+            return new Term.Broken(argument.span());
+        }
+        return expressions.made(new Measuring.LengthOf(1), new Inputs(path), Type.LENGTH, argument.span());
+    }
+
+    private Term lengthOfAll(Expr.Reference reference, Context at) {
+        Optional<Symbol> edge = resolver.lookUp(reference, at);
+        if (edge.isEmpty() || edge.get().type().broken()) {
+            return new Term.Broken(reference.span());
+        }
+        Optional<Symbol> piece = resolver.pieceOf(edge.get());
+        if (resolver.lacksOutline(edge.get())) {
+            return new Term.Broken(reference.span());
+        }
+        if (piece.isEmpty() || !resolver.isEdge(edge.get())) {
+            messages.tell(
+                    ResolveCode.NOT_AN_EDGE,
+                    reference.span(),
+                    "name",
+                    edge.get().name(),
+                    "piece",
+                    edge.get().scope().piece().isEmpty()
+                            ? "a piece"
+                            : edge.get().scope().piece());
+            return new Term.Broken(reference.span());
+        }
+        Term whole = expressions.use(piece.get(), reference.span(), at);
+        return expressions.made(
+                new PieceMeasure.LengthInAllCopies(edge.get().name()),
+                new Inputs(whole),
+                Type.LENGTH,
+                reference.span());
+    }
+
+    private Term piece(Expr.Call call, PieceMeasure measure, Context at) {
+        if (!count(call, call.arguments().size() == 1, "one piece")) {
+            return new Term.Broken(call.span());
+        }
+        Term piece = expressions.wanted(
+                call.arguments().get(0),
+                Type.PIECE,
+                at,
+                "What `" + call.function().text() + "` takes");
+        return expressions.made(measure, new Inputs(piece), Type.AREA, call.span());
+    }
+
+    private Term cutEdge(Expr.Call call, Context at) {
+        if (!count(call, call.arguments().size() == 1, "one edge of a piece")) {
+            return new Term.Broken(call.span());
+        }
+        if (!(call.arguments().get(0) instanceof Expr.Reference reference)) {
+            return expressions.path(call.arguments().get(0), at, "What `cut_edge` takes");
+        }
+        Optional<Symbol> edge = resolver.lookUp(reference, at);
+        if (edge.isEmpty() || edge.get().type().broken()) {
+            return new Term.Broken(call.span());
+        }
+        Optional<Symbol> piece = resolver.pieceOf(edge.get());
+        if (resolver.lacksOutline(edge.get())) {
+            return new Term.Broken(reference.span());
+        }
+        if (piece.isEmpty() || !resolver.isEdge(edge.get())) {
+            messages.tell(
+                    ResolveCode.NOT_AN_EDGE,
+                    reference.span(),
+                    "name",
+                    edge.get().name(),
+                    "piece",
+                    edge.get().scope().piece().isEmpty()
+                            ? "a piece"
+                            : edge.get().scope().piece());
+            return new Term.Broken(call.span());
+        }
+        Term whole = expressions.use(piece.get(), reference.span(), at);
+        Operation<?> cut = new PieceMeasure.CutEdge(edge.get().name());
+        return whole.broken()
+                ? whole
+                : new Term.Made(cut, List.of(whole), Type.PATH, piece.get().name(), call.span());
+    }
+
+    private Term number(NumberFunction function, Expr.Call call, List<Expr> arguments, Context at) {
+        int count = arguments.size();
+        boolean fits = switch (function) {
+            case MIN, MAX -> count >= 1;
+            case ATAN2 -> count == 2;
+            default -> count == 1;
+        };
+        String wanted = switch (function) {
+            case MIN, MAX -> "one amount or more";
+            case ATAN2 -> "two amounts";
+            case ROUND -> "an amount, and `to` a step";
+            default -> "one amount";
+        };
+        if (!count(call, fits, wanted)) {
+            return new Term.Broken(call.span());
+        }
+        List<Term> terms = new java.util.ArrayList<>();
+        for (Expr argument : arguments) {
+            Term term = expressions.amount(argument, at, "What `" + function.word() + "` takes");
+            if (term.broken()) {
+                return term;
+            }
+            terms.add(term);
+        }
+        Term first = terms.get(0);
+        Span span = call.span();
+        for (Term other : terms) {
+            if (!expressions.alike(first, other, function.word(), span)) {
+                return new Term.Broken(span);
+            }
+        }
+        return switch (function) {
+            case MIN, MAX, ABS -> new Term.Applied(function, terms, first.type(), span);
+            case SQRT -> root(first, span);
+            case ROUND -> rounded(first, call, at);
+            case FLOOR, CEIL, ASIN, ACOS ->
+                of(
+                        function,
+                        terms,
+                        Type.NUMBER,
+                        function == NumberFunction.FLOOR || function == NumberFunction.CEIL ? Type.NUMBER : Type.ANGLE,
+                        span);
+            case SIN, COS, TAN -> of(function, terms, Type.ANGLE, Type.NUMBER, span);
+            case ATAN2 -> new Term.Applied(function, terms, Type.ANGLE, span);
+        };
+    }
+
+    private Term of(NumberFunction function, List<Term> terms, Type takes, Type gives, Span span) {
+        Term first = terms.get(0);
+        if (!first.type().equals(takes)) {
+            messages.tell(
+                    ResolveCode.WRONG_DIMENSION,
+                    first.span(),
+                    "what",
+                    "What `" + function.word() + "` takes",
+                    "wanted",
+                    takes.words(),
+                    "given",
+                    first.type().words());
+            return new Term.Broken(span);
+        }
+        return new Term.Applied(function, terms, gives, span);
+    }
+
+    private Term root(Term of, Span span) {
+        Dimension dimension = of.type().dimension();
+        if (!dimension.hasRoot()) {
+            messages.tell(ResolveCode.NO_ROOT, of.span(), "given", of.type().words());
+            return new Term.Broken(span);
+        }
+        return new Term.Applied(NumberFunction.SQRT, List.of(of), new Type.Amount(dimension.root()), span);
+    }
+
+    private Term rounded(Term value, Expr.Call call, Context at) {
+        Term step;
+        if (call.to().isPresent()) {
+            step = expressions.amount(call.to().get(), at, "The step of `round`");
+            if (step.broken() || !expressions.alike(value, step, "round", call.span())) {
+                return new Term.Broken(call.span());
+            }
+        } else if (value.type().equals(Type.NUMBER)) {
+            step = Expressions.constant(1, call.span());
+        } else {
+            count(call, false, "an amount, and `to` a step");
+            return new Term.Broken(call.span());
+        }
+        return new Term.Applied(NumberFunction.ROUND, List.of(value, step), value.type(), call.span());
+    }
+}

@@ -1,0 +1,321 @@
+package org.gusset.dsl.internal.resolve;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.gusset.core.construct.Formula;
+import org.gusset.core.construct.PlaceOnPath;
+import org.gusset.core.diagnostic.Diagnostic;
+import org.gusset.core.diagnostic.Hint;
+import org.gusset.core.diagnostic.Span;
+import org.gusset.core.pattern.Assembly;
+import org.gusset.core.pattern.Corner;
+import org.gusset.core.pattern.Cut;
+import org.gusset.dsl.syntax.Expr;
+import org.gusset.dsl.syntax.Statement;
+import org.jspecify.annotations.Nullable;
+
+/** Checks what a piece says of itself: outline, allowances, corners, cuts, grain, notches, marks and labels. */
+final class Layouts {
+    private final Resolver resolver;
+    private final Expressions expressions;
+    private final Messages messages;
+
+    Layouts(Resolver resolver, Expressions expressions, Messages messages) {
+        this.resolver = resolver;
+        this.expressions = expressions;
+        this.messages = messages;
+    }
+
+    /** The piece as one operation over its edges and amounts; broken if a mistake was told. */
+    Term layout(PieceBody body, Scope scope, Set<Symbol> uses) {
+        return new Reading(body, scope, uses).read();
+    }
+
+    /** The reading of one piece. */
+    private final class Reading {
+        private final PieceBody body;
+        private final Scope scope;
+        private final Set<Symbol> uses;
+        private final Inputs in = new Inputs();
+        private final Map<String, Integer> edges = new LinkedHashMap<>();
+        private final List<Assembly.EdgeInput> outline = new ArrayList<>();
+        private Optional<Formula> allowance = Optional.empty();
+        private final Map<String, Assembly.EdgeAllowance> allowances = new LinkedHashMap<>();
+        private final List<Corner> corners = new ArrayList<>();
+        private final List<Assembly.CutInput> cuts = new ArrayList<>();
+        private final Set<String> folds = new LinkedHashSet<>();
+        private Optional<Assembly.GrainInput> grain = Optional.empty();
+        private final List<Assembly.NotchInput> notches = new ArrayList<>();
+        private final List<Assembly.MarkInput> marks = new ArrayList<>();
+        private final List<Integer> labels = new ArrayList<>();
+
+        Reading(PieceBody body, Scope scope, Set<Symbol> uses) {
+            this.body = body;
+            this.scope = scope;
+            this.uses = uses;
+        }
+
+        Term read() {
+            boolean outlined = false;
+            for (PieceBody.Entry entry : body.entries()) {
+                if (entry.statement() instanceof Statement.Outline statement) {
+                    outlined = true;
+                    outline(statement, at(entry));
+                }
+            }
+            Span head = body.piece().head();
+            if (body.lacks("outline")) {
+                return new Term.Broken(head);
+            }
+            if (!outlined) {
+                messages.tell(
+                        ResolveCode.NO_OUTLINE,
+                        body.piece().name().span(),
+                        Hint.of(
+                                "outline.add",
+                                "Name its edges in order round the piece: `outline neck_edge, shoulder, ...`."),
+                        "piece",
+                        body.name());
+                return new Term.Broken(head);
+            }
+            for (PieceBody.Entry entry : body.entries()) {
+                statement(entry.statement(), at(entry));
+            }
+            Optional<Integer> mirror =
+                    body.mirror().map(m -> in.add(expressions.path(m, new Context(scope, uses, -1), "A mirror")));
+            Assembly assembly = new Assembly(
+                    body.name(),
+                    body.piece().name().span(),
+                    outline,
+                    allowance,
+                    List.copyOf(allowances.values()),
+                    corners,
+                    cuts,
+                    List.copyOf(folds),
+                    grain,
+                    notches,
+                    marks,
+                    labels,
+                    mirror);
+            return in.broken() ? new Term.Broken(head) : new Term.Made(assembly, in.terms(), Type.PIECE, "", head);
+        }
+
+        private Context at(PieceBody.Entry entry) {
+            return new Context(scope, uses, entry.step());
+        }
+
+        private void statement(Statement statement, Context at) {
+            if (statement instanceof Statement.Allow allow) {
+                allow(allow, at);
+            } else if (statement instanceof Statement.Corner corner) {
+                corner(corner);
+            } else if (statement instanceof Statement.Cut cut) {
+                cut(cut, at);
+            } else if (statement instanceof Statement.Grain warp) {
+                grain(warp, at);
+            } else if (statement instanceof Statement.Notch notch) {
+                notch(notch, at);
+            } else if (statement instanceof Statement.Mark mark) {
+                mark(mark, at);
+            } else if (statement instanceof Statement.Label label) {
+                labels.add(in.add(expressions.words(label.words(), at)));
+            } else if (statement instanceof Statement.Nest nest) {
+                shape(expressions.point(nest.at(), at, "What stands after `nest at`"), at);
+                messages.tell(ResolveCode.NOT_CHECKED, nest.span(), "form", "nest");
+            }
+        }
+
+        /** A shape of this piece, as an input. */
+        private int shape(Term term, Context at) {
+            if (!expressions.inFrame(term, at)) {
+                in.spoil();
+            }
+            return in.add(term);
+        }
+
+        private void outline(Statement.Outline statement, Context at) {
+            for (Expr.Reference edge : statement.edges()) {
+                Term path = expressions.path(edge, at, "An edge of the outline");
+                String name = edge.parts().get(edge.parts().size() - 1).text();
+                if (path.type().equals(Type.ENDLESS)) {
+                    messages.tell(
+                            ResolveCode.NO_ENDS,
+                            edge.span(),
+                            Hint.of("outline.line", "Draw a line between two points instead."),
+                            "name",
+                            edge.text(),
+                            "cannot",
+                            "cannot be an edge");
+                    in.spoil();
+                }
+                if (edges.containsKey(name)) {
+                    messages.tell(
+                            ResolveCode.SAID_TWICE,
+                            edge.span(),
+                            "piece",
+                            "The outline of " + body.name(),
+                            "what",
+                            "`" + name + "`");
+                    in.spoil();
+                    continue;
+                }
+                int input = shape(path, at);
+                edges.put(name, input);
+                outline.add(new Assembly.EdgeInput(name, input, edge.span()));
+            }
+        }
+
+        /** The name of an edge of the outline; null if it is none, which is told. */
+        private @Nullable String edge(Expr.Reference reference) {
+            String name = reference.parts().get(reference.parts().size() - 1).text();
+            boolean mine = reference.parts().size() == 1
+                    || reference.parts().get(0).text().equals(body.name());
+            if (mine && edges.containsKey(name)) {
+                return name;
+            }
+            Symbol symbol = scope.find(name);
+            if (!resolver.isBroken(name) && (symbol == null || !symbol.type().broken())) {
+                Diagnostic unknown = Diagnostic.of(
+                        ResolveCode.NOT_AN_EDGE, reference.span(), "name", reference.text(), "piece", body.name());
+                messages.tell(Names.suggesting(unknown, name, edges.keySet(), reference.span()));
+            }
+            in.spoil();
+            return null;
+        }
+
+        private void allow(Statement.Allow allow, Context at) {
+            if (allow.general().isPresent()) {
+                allowance = Optional.of(
+                        in.formula(expressions.length(allow.general().get(), at, "An allowance")));
+            }
+            for (Statement.EdgeAllowance one : allow.edges()) {
+                String name = edge(one.edge());
+                Optional<Formula> width = one.amount().map(a -> in.formula(expressions.length(a, at, "An allowance")));
+                if (name != null) {
+                    allowances.put(name, new Assembly.EdgeAllowance(name, width, one.turnedUp()));
+                }
+            }
+        }
+
+        private void corner(Statement.Corner corner) {
+            String first = edge(corner.first());
+            String second = edge(corner.second());
+            String to = corner.to().isPresent() ? edge(corner.to().get()) : "";
+            if (first != null && second != null && to != null) {
+                Corner.Form form = switch (corner.form()) {
+                    case MITRED -> Corner.Form.MITRED;
+                    case SQUARED -> Corner.Form.SQUARED;
+                    case MIRRORED -> Corner.Form.MIRRORED;
+                    case BLUNT -> Corner.Form.BLUNT;
+                };
+                corners.add(new Corner(first, second, form, to));
+            }
+        }
+
+        private void cut(Statement.Cut cut, Context at) {
+            Formula count = in.formula(expressions.wanted(cut.count(), Type.NUMBER, at, "How many to cut"));
+            if (cut.fold().isPresent()) {
+                String fold = edge(cut.fold().get());
+                if (fold != null) {
+                    folds.add(fold);
+                }
+            }
+            if (cut.cloth().isPresent() && !resolver.isCloth(cut.cloth().get())) {
+                in.spoil();
+            }
+            Optional<Formula> own = Optional.empty();
+            if (cut.withoutAllowance()) {
+                own = Optional.of(
+                        in.formula(new Term.Constant(org.gusset.core.measure.Quantity.length(0), cut.span())));
+            } else if (cut.withAllowance().isPresent()) {
+                own = Optional.of(
+                        in.formula(expressions.length(cut.withAllowance().get(), at, "An allowance")));
+            }
+            Cut.Arrangement arrangement = switch (cut.form()) {
+                case SINGLE -> Cut.Arrangement.SINGLE;
+                case PAIRS -> Cut.Arrangement.PAIRS;
+                case LEFT -> Cut.Arrangement.LEFT;
+                case RIGHT -> Cut.Arrangement.RIGHT;
+                case LAYERS -> Cut.Arrangement.LAYERS;
+                case ON_FOLD -> Cut.Arrangement.ON_FOLD;
+            };
+            cuts.add(new Assembly.CutInput(count, arrangement, cut.cloth().map(c -> c.text()), own, cut.span()));
+        }
+
+        private void grain(Statement.Grain warp, Context at) {
+            if (warp.bias()) {
+                grain = Optional.of(new Assembly.GrainInput.Bias());
+            } else if (warp.along().isPresent()) {
+                grain = Optional.of(new Assembly.GrainInput.Along(
+                        shape(expressions.path(warp.along().get(), at, "The grain"), at)));
+            } else if (warp.from().isPresent() && warp.to().isPresent()) {
+                grain = Optional.of(new Assembly.GrainInput.Between(
+                        shape(expressions.point(warp.from().get(), at, "The start of the grain"), at),
+                        shape(expressions.point(warp.to().get(), at, "The end of the grain"), at)));
+            }
+        }
+
+        private void notch(Statement.Notch notch, Context at) {
+            String name = edge(notch.edge());
+            if (name == null) {
+                return;
+            }
+            PlaceOnPath place = expressions.shapes().places().place(notch.place(), name, in, at);
+            Integer path = edges.get(name);
+            if (place == null || path == null) {
+                in.spoil();
+                return;
+            }
+            notches.add(new Assembly.NotchInput(name, path, place, Math.max(1, notch.strokes()), notch.span()));
+        }
+
+        private void mark(Statement.Mark mark, Context at) {
+            switch (mark.kind()) {
+                case DRILL -> marks.add(new Assembly.MarkInput.Drill(pointOrRow(mark.at(), at)));
+                case BUTTON -> marks.add(new Assembly.MarkInput.Button(pointOrRow(mark.at(), at)));
+                case LINE -> marks.add(new Assembly.MarkInput.Line(path(mark.along(), at)));
+                case BUTTONHOLE ->
+                    marks.add(new Assembly.MarkInput.Buttonhole(
+                            pointOrRow(mark.at(), at),
+                            path(mark.along(), at),
+                            in.formula(expressions.length(
+                                    mark.amount().orElseThrow(), at, "The length of a buttonhole"))));
+                case PLACED -> placed(mark, at);
+            }
+        }
+
+        private void placed(Statement.Mark mark, Context at) {
+            Optional<Symbol> piece = mark.piece().flatMap(name -> resolver.piece(name));
+            int point = point(mark.at(), at);
+            Optional<Formula> tilt =
+                    mark.amount().map(a -> in.formula(expressions.wanted(a, Type.ANGLE, at, "A tilt")));
+            if (piece.isEmpty()) {
+                in.spoil();
+                return;
+            }
+            int input = in.add(expressions.use(piece.get(), mark.span(), at));
+            marks.add(new Assembly.MarkInput.Placed(input, point, tilt));
+        }
+
+        private int point(Optional<Expr> expr, Context at) {
+            return shape(expressions.point(expr.orElseThrow(), at, "A mark's place"), at);
+        }
+
+        private int pointOrRow(Optional<Expr> expr, Context at) {
+            Term term = expressions.term(expr.orElseThrow(), at);
+            if (term.type().equals(Type.ROW)) {
+                return shape(term, at);
+            }
+            return point(expr, at);
+        }
+
+        private int path(Optional<Expr> expr, Context at) {
+            return shape(expressions.path(expr.orElseThrow(), at, "A mark's line"), at);
+        }
+    }
+}

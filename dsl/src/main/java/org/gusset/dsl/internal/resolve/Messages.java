@@ -1,0 +1,61 @@
+package org.gusset.dsl.internal.resolve;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.gusset.core.diagnostic.Code;
+import org.gusset.core.diagnostic.Diagnostic;
+import org.gusset.core.diagnostic.Hint;
+import org.gusset.core.diagnostic.Span;
+import org.gusset.dsl.Source;
+
+/** Gathers diagnostics, each once: a statement that several pieces trace is read for each of them. */
+final class Messages {
+    private final Source source;
+    private final Set<Diagnostic> told = new LinkedHashSet<>();
+    private final Set<Place> places = new LinkedHashSet<>();
+    private int silent;
+
+    private record Place(Code code, Span span) {}
+
+    Messages(Source source) {
+        this.source = source;
+    }
+
+    void tell(Diagnostic diagnostic) {
+        if (silent == 0
+                && (!(diagnostic.place() instanceof Span span) || places.add(new Place(diagnostic.code(), span)))) {
+            told.add(diagnostic);
+        }
+    }
+
+    void tell(Code code, Span span, Object... facts) {
+        tell(Diagnostic.of(code, span, facts));
+    }
+
+    void tell(Code code, Span span, Hint hint, Object... facts) {
+        tell(Diagnostic.of(code, span, facts).with(hint));
+    }
+
+    /** Until {@link #loud()}, nothing is gathered: what is read has been checked before. */
+    void quiet() {
+        silent++;
+    }
+
+    void loud() {
+        silent--;
+    }
+
+    /** The source text of a span, on one line. */
+    String text(Span span) {
+        if (!span.source().equals(source.name()) || span.end() > source.text().length()) {
+            return "";
+        }
+        return source.text().substring(span.start(), span.end()).replaceAll("\\s+", " ");
+    }
+
+    List<Diagnostic> told() {
+        return new ArrayList<>(told);
+    }
+}

@@ -1,0 +1,240 @@
+package org.gusset.dsl.internal.resolve;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.gusset.core.diagnostic.Diagnostic;
+import org.gusset.core.diagnostic.Hint;
+import org.gusset.core.diagnostic.Phrase;
+import org.gusset.core.diagnostic.Related;
+import org.gusset.core.diagnostic.Span;
+import org.gusset.dsl.syntax.Expr;
+import org.gusset.dsl.syntax.Name;
+import org.gusset.dsl.syntax.Statement;
+import org.gusset.dsl.syntax.Words;
+
+/** The statements of a piece after tracing: those of the other piece with the changes put in, then its own. */
+final class PieceBody {
+    /** A statement, the step it stands in (-1 for none) and whether it comes unchanged from the traced piece. */
+    record Entry(Statement statement, int step, boolean inherited) {}
+
+    /** A step's title. */
+    record StepTitle(Words title, Span span) {}
+
+    private final Statement.Piece piece;
+    private final Messages messages;
+    private final List<Entry> entries = new ArrayList<>();
+    private final List<StepTitle> steps = new ArrayList<>();
+    private Optional<Expr> mirror = Optional.empty();
+
+    PieceBody(Statement.Piece piece, Messages messages) {
+        this.piece = piece;
+        this.messages = messages;
+    }
+
+    Statement.Piece piece() {
+        return piece;
+    }
+
+    String name() {
+        return piece.name().text();
+    }
+
+    List<Entry> entries() {
+        return entries;
+    }
+
+    List<StepTitle> steps() {
+        return steps;
+    }
+
+    /** True if a statement of this kind could not be read, so that its want is told already. */
+    boolean lacks(String word) {
+        return entries.stream()
+                .anyMatch(e -> e.statement() instanceof Statement.Broken broken
+                        && broken.word().equals(word));
+    }
+
+    /** The line over which the piece is the mirror image of what its statements draw. */
+    Optional<Expr> mirror() {
+        return mirror;
+    }
+
+    void trace(PieceBody other, Optional<Expr> over) {
+        for (Entry entry : other.entries) {
+            entries.add(new Entry(entry.statement(), entry.step(), true));
+        }
+        steps.addAll(other.steps);
+        mirror = over.map(this::ownName);
+    }
+
+    /** Inside a piece traced from another, the other's names are its own. */
+    private Expr ownName(Expr expr) {
+        boolean others = piece.origin().orElse(null) instanceof Statement.Traced from
+                && expr instanceof Expr.Reference reference
+                && reference.parts().size() == 2
+                && reference.parts().get(0).text().equals(from.other().text());
+        return others && expr instanceof Expr.Reference reference
+                ? new Expr.Reference(List.of(reference.parts().get(1)), false, reference.span())
+                : expr;
+    }
+
+    /** Puts the piece's own statements in. */
+    void add(List<Statement> statements) {
+        add(statements, -1);
+    }
+
+    private void add(List<Statement> statements, int step) {
+        for (Statement statement : statements) {
+            if (statement instanceof Statement.Step inner) {
+                steps.add(new StepTitle(inner.title(), inner.span()));
+                add(inner.body(), steps.size() - 1);
+            } else if (statement instanceof Statement.Change change) {
+                change(change, step);
+            } else if (statement instanceof Statement.Drop drop) {
+                drop(drop);
+            } else {
+                addNew(statement, step);
+            }
+        }
+    }
+
+    private void addNew(Statement statement, int step) {
+        Optional<Name> name = Definitions.name(statement);
+        if (name.isPresent()) {
+            int known = find(name.get().text());
+            if (known >= 0) {
+                Entry first = entries.get(known);
+                Diagnostic twice = Diagnostic.of(
+                        ResolveCode.DEFINED_TWICE,
+                        name.get().span(),
+                        "name",
+                        name.get().text());
+                twice = twice.with(new Related(
+                        Phrase.of("name.first", "It is defined here."),
+                        Definitions.name(first.statement()).orElseThrow().span()));
+                twice = twice.with(
+                        first.inherited()
+                                ? Hint.of("name.change", "Write `change` before it to replace the one that was traced.")
+                                        .replacing(start(statement.span()), "change ")
+                                : Hint.of("name.other", "Give one of the two another name."));
+                messages.tell(twice);
+                return;
+            }
+        } else if (statement instanceof Statement.Outline || statement instanceof Statement.Grain) {
+            String what = statement instanceof Statement.Outline ? "its outline" : "its grain";
+            for (Entry entry : entries) {
+                if (entry.statement().getClass().equals(statement.getClass())) {
+                    messages.tell(Diagnostic.of(ResolveCode.SAID_TWICE, statement.span(), "piece", name(), "what", what)
+                            .with(new Related(
+                                    Phrase.of("said.first", "It is said here."),
+                                    entry.statement().span()))
+                            .with(Hint.of("said.change", "Write `change` before it to replace the first.")
+                                    .replacing(start(statement.span()), "change ")));
+                    return;
+                }
+            }
+        }
+        entries.add(new Entry(statement, step, false));
+    }
+
+    private static Span start(Span span) {
+        return new Span(
+                span.source(), span.start(), span.start(), span.line(), span.column(), span.line(), span.column());
+    }
+
+    private int find(String name) {
+        for (int i = 0; i < entries.size(); i++) {
+            if (Definitions.name(entries.get(i).statement())
+                    .filter(n -> n.text().equals(name))
+                    .isPresent()) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    private void change(Statement.Change change, int step) {
+        Statement to = change.statement();
+        Optional<Name> name = Definitions.name(to);
+        if (name.isPresent()) {
+            int known = find(name.get().text());
+            if (known < 0) {
+                List<String> names = entries.stream()
+                        .flatMap(e -> Definitions.name(e.statement()).stream())
+                        .map(Name::text)
+                        .toList();
+                Diagnostic nothing = Diagnostic.of(
+                        ResolveCode.NOTHING_TO_CHANGE,
+                        name.get().span(),
+                        "piece",
+                        name(),
+                        "what",
+                        "`" + name.get().text() + "`");
+                messages.tell(Names.suggesting(
+                        nothing, name.get().text(), names, name.get().span()));
+                // It is taken in all the same, so that its uses stay quiet.
+                entries.add(new Entry(to, step, false));
+                return;
+            }
+            Entry old = entries.get(known);
+            int place = old.step() >= 0 || step < 0 ? old.step() : step;
+            entries.set(known, new Entry(to, place, false));
+            return;
+        }
+        boolean any = entries.removeIf(e -> replaces(to, e.statement()));
+        if (!any) {
+            messages.tell(
+                    ResolveCode.NOTHING_TO_CHANGE,
+                    change.span(),
+                    Hint.of("change.leave", "Leave `change` out to add it."),
+                    "piece",
+                    name(),
+                    "what",
+                    Definitions.words(to));
+        }
+        entries.add(new Entry(to, step, false));
+    }
+
+    private static boolean replaces(Statement to, Statement old) {
+        if (!old.getClass().equals(to.getClass())) {
+            return false;
+        }
+        if (to instanceof Statement.Notch notch) {
+            return ((Statement.Notch) old).edge().text().equals(notch.edge().text());
+        } else if (to instanceof Statement.Mark mark) {
+            return ((Statement.Mark) old).kind() == mark.kind();
+        } else if (to instanceof Statement.Solve solve) {
+            return names(solve).equals(names((Statement.Solve) old));
+        } else if (to instanceof Statement.Corner corner) {
+            Statement.Corner other = (Statement.Corner) old;
+            List<String> edges = List.of(corner.first().text(), corner.second().text());
+            return edges.contains(other.first().text())
+                    && edges.contains(other.second().text());
+        }
+        return true;
+    }
+
+    private static java.util.Set<String> names(Statement.Solve solve) {
+        return solve.unknowns().stream().map(Name::text).collect(java.util.stream.Collectors.toSet());
+    }
+
+    private void drop(Statement.Drop drop) {
+        String name = drop.name().text();
+        boolean any = entries.removeIf(e -> drop.what().equals("notch")
+                ? e.statement() instanceof Statement.Notch notch
+                        && notch.edge().text().equals(name)
+                : Definitions.name(e.statement())
+                        .filter(n -> n.text().equals(name))
+                        .isPresent());
+        if (!any) {
+            messages.tell(
+                    ResolveCode.NOTHING_TO_CHANGE,
+                    drop.span(),
+                    "piece",
+                    name(),
+                    "what",
+                    drop.what() + " `" + name + "`");
+        }
+    }
+}

@@ -1,0 +1,598 @@
+package org.gusset.dsl.internal.resolve;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.gusset.core.construct.PointConstruction;
+import org.gusset.core.diagnostic.Diagnostic;
+import org.gusset.core.diagnostic.Fact;
+import org.gusset.core.diagnostic.Hint;
+import org.gusset.core.diagnostic.Outcome;
+import org.gusset.core.diagnostic.Phrase;
+import org.gusset.core.diagnostic.Related;
+import org.gusset.core.diagnostic.Span;
+import org.gusset.dsl.Source;
+import org.gusset.dsl.syntax.DraftTree;
+import org.gusset.dsl.syntax.Expr;
+import org.gusset.dsl.syntax.Name;
+import org.gusset.dsl.syntax.Statement;
+import org.jspecify.annotations.Nullable;
+
+/** Syntax tree to checked tree: finds what every name means and whether kinds and dimensions fit. */
+public final class Resolver {
+    /** How long a chain of values may be that each rest on one further down the file. */
+    private static final int DEEPEST = 300;
+
+    private final DraftTree tree;
+    private final Messages messages;
+    private final Expressions expressions;
+    private final Curves curves;
+    private final Rules rules;
+    private final Solves solves;
+    private final Layouts layouts;
+    private final FileStatements fileStatements;
+    private final Scope file = new Scope(null, "");
+    private final Map<String, PieceBody> bodies = new LinkedHashMap<>();
+    private final Map<String, Scope> pieceScopes = new LinkedHashMap<>();
+    private final Set<String> broken = new HashSet<>();
+    private int depth;
+
+    private Resolver(DraftTree tree, Source source) {
+        this.tree = tree;
+        this.messages = new Messages(source);
+        this.expressions = new Expressions(this, messages);
+        this.curves = new Curves(expressions, messages);
+        this.rules = new Rules(this, expressions, curves, messages);
+        this.solves = new Solves(expressions, messages);
+        this.layouts = new Layouts(this, expressions, messages);
+        this.fileStatements = new FileStatements(this, expressions, messages);
+        tree.broken().forEach(name -> broken.add(name.text()));
+    }
+
+    /** The checked draft, with as much in it as is sound, and every mistake of names, kinds and dimensions. */
+    public static Outcome<CheckedDraft> resolve(DraftTree tree, Source source) {
+        Resolver resolver = new Resolver(tree, source);
+        CheckedDraft draft = resolver.resolve();
+        return Outcome.of(draft, resolver.messages.told());
+    }
+
+    private CheckedDraft resolve() {
+        declareFile();
+        declarePieces();
+        for (Symbol symbol : List.copyOf(file.symbols())) {
+            if (symbol.role() == Symbol.Role.RULE) {
+                rules.check(symbol);
+            } else {
+                typeOf(symbol);
+            }
+        }
+        for (Scope scope : pieceScopes.values()) {
+            List.copyOf(scope.symbols()).forEach(this::typeOf);
+        }
+        for (Statement statement : tree.statements()) {
+            if (statement instanceof Statement.Solve solve) {
+                solves.read(solve, new Context(file, new LinkedHashSet<>(), -1));
+            }
+        }
+        for (PieceBody body : bodies.values()) {
+            Scope scope = pieceScopes.get(body.name());
+            for (PieceBody.Entry entry : body.entries()) {
+                if (scope != null && entry.statement() instanceof Statement.Solve solve) {
+                    solves.read(solve, new Context(scope, new LinkedHashSet<>(), -1));
+                }
+            }
+        }
+        solves.finish(allSymbols());
+        List<CheckedDraft.Piece> pieces = new ArrayList<>();
+        for (PieceBody body : bodies.values()) {
+            pieces.add(piece(body));
+        }
+        CheckedDraft draft = fileStatements.draft(tree, pieces);
+        List<Symbol> order = new Ordering(messages).order(allSymbols());
+        return new CheckedDraft(
+                draft.title(),
+                draft.note(),
+                order,
+                draft.measures(),
+                draft.options(),
+                draft.values(),
+                draft.cloths(),
+                draft.pieces(),
+                draft.checks());
+    }
+
+    private List<Symbol> allSymbols() {
+        List<Symbol> symbols = new ArrayList<>(file.symbols());
+        pieceScopes.values().forEach(scope -> symbols.addAll(scope.symbols()));
+        return symbols;
+    }
+
+    // ---- declaring
+
+    private void declareFile() {
+        for (Statement statement : tree.statements()) {
+            Optional<Name> name = Definitions.name(statement);
+            if (Definitions.notDrawn(statement)) {
+                messages.tell(ResolveCode.NOT_DRAWN, statement.span(), "form", Definitions.form(statement));
+            }
+            if (name.isPresent() && checkNewName(name.get(), "", file)) {
+                file.put(new Symbol(
+                        name.get().text(),
+                        Definitions.role(statement),
+                        file,
+                        name.get().span(),
+                        statement,
+                        -1,
+                        Definitions.type(statement)));
+            }
+        }
+    }
+
+    /** True if a name is free; says so if it is not. An empty {@code what} is a definition of the same scope. */
+    boolean checkNewName(Name name, String what, Scope scope) {
+        Symbol known = scope.find(name.text());
+        if (known == null) {
+            return true;
+        }
+        boolean same = known.scope() == scope;
+        Diagnostic diagnostic = same
+                ? Diagnostic.of(ResolveCode.DEFINED_TWICE, name.span(), "name", name.text())
+                : Diagnostic.of(
+                        ResolveCode.CLASH,
+                        name.span(),
+                        "name",
+                        name.text(),
+                        "what",
+                        known.role().words());
+        diagnostic = diagnostic.with(new Related(Phrase.of("name.first", "It is defined here."), known.span()));
+        String other = same ? "" : name.text() + suffix(what);
+        messages.tell(
+                same
+                        ? diagnostic.with(Hint.of("name.other", "Give one of the two another name."))
+                        : diagnostic.with(Hint.of("name.free", "Call it `{name}`.", "name", other)
+                                .replacing(name.span(), other)));
+        return false;
+    }
+
+    private static String suffix(String what) {
+        return switch (what) {
+            case "a point" -> "_point";
+            case "a guide" -> "_line";
+            case "a line" -> "_edge";
+            case "an argument" -> "_given";
+            default -> "_value";
+        };
+    }
+
+    private void declarePieces() {
+        Map<String, Statement.Piece> statements = new LinkedHashMap<>();
+        for (Statement statement : tree.statements()) {
+            if (statement instanceof Statement.Piece piece) {
+                statements.putIfAbsent(piece.name().text(), piece);
+            }
+        }
+        Set<String> busy = new LinkedHashSet<>();
+        for (String name : statements.keySet()) {
+            body(name, statements, busy);
+        }
+        // In file order again: tracing may have asked for a later piece first.
+        Map<String, PieceBody> inOrder = new LinkedHashMap<>();
+        statements.keySet().forEach(name -> {
+            PieceBody body = bodies.get(name);
+            if (body != null) {
+                inOrder.put(name, body);
+            }
+        });
+        bodies.clear();
+        bodies.putAll(inOrder);
+        bodies.values().forEach(this::declarePiece);
+    }
+
+    private @Nullable PieceBody body(String name, Map<String, Statement.Piece> statements, Set<String> busy) {
+        PieceBody known = bodies.get(name);
+        Statement.Piece statement = statements.get(name);
+        if (known != null || statement == null) {
+            return known;
+        }
+        busy.add(name);
+        PieceBody body = new PieceBody(statement, messages);
+        if (statement.origin().isPresent()) {
+            trace(body, statement.origin().get(), statements, busy);
+        }
+        body.add(statement.body());
+        busy.remove(name);
+        bodies.put(name, body);
+        return body;
+    }
+
+    private void trace(
+            PieceBody body, Statement.Origin origin, Map<String, Statement.Piece> statements, Set<String> busy) {
+        if (!(origin instanceof Statement.Traced traced)) {
+            messages.tell(ResolveCode.NOT_DRAWN, body.piece().head(), "form", "taken from");
+            return;
+        }
+        String other = traced.other().text();
+        if (busy.contains(other)) {
+            messages.tell(
+                    ResolveCode.CIRCLE,
+                    traced.other().span(),
+                    "name",
+                    body.name(),
+                    "chain",
+                    String.join(" is traced from ", busy) + " is traced from " + other);
+            return;
+        }
+        PieceBody from = body(other, statements, busy);
+        if (from != null) {
+            body.trace(from, traced.mirror());
+        } else if (!isBroken(other)) {
+            Diagnostic unknown =
+                    Diagnostic.of(ResolveCode.NO_SUCH_PIECE, traced.other().span(), "name", other);
+            messages.tell(Names.suggesting(
+                    unknown, other, statements.keySet(), traced.other().span()));
+        }
+    }
+
+    private void declarePiece(PieceBody body) {
+        Scope scope = new Scope(file, body.name());
+        pieceScopes.put(body.name(), scope);
+        for (PieceBody.Entry entry : body.entries()) {
+            Statement statement = entry.statement();
+            Optional<Name> name = Definitions.name(statement);
+            if (Definitions.notDrawn(statement)) {
+                messages.tell(ResolveCode.NOT_DRAWN, statement.span(), "form", Definitions.form(statement));
+            }
+            if (name.isEmpty()) {
+                continue;
+            }
+            String what = statement instanceof Statement.Guide
+                    ? "a guide"
+                    : Definitions.role(statement).words();
+            if (checkNewName(name.get(), what, scope)) {
+                scope.put(new Symbol(
+                        name.get().text(),
+                        Definitions.role(statement),
+                        scope,
+                        name.get().span(),
+                        statement,
+                        entry.step(),
+                        Definitions.type(statement)));
+            } else {
+                broken.add(body.name() + "." + name.get().text());
+            }
+        }
+    }
+
+    // ---- resolving
+
+    /** The type of a symbol, reading its definition if that has not been done. */
+    Type typeOf(Symbol symbol) {
+        if (symbol.progress == Symbol.Progress.DONE) {
+            return symbol.type();
+        }
+        if (symbol.progress == Symbol.Progress.BUSY || depth >= DEEPEST) {
+            // A shape's or piece's type is known beforehand; circles of those are found when all is read.
+            if (symbol.type().broken() && symbol.role() != Symbol.Role.BROKEN) {
+                if (symbol.progress == Symbol.Progress.BUSY) {
+                    messages.tell(
+                            ResolveCode.CIRCLE,
+                            symbol.span(),
+                            "name",
+                            symbol.name(),
+                            "chain",
+                            "its own value is needed to work it out");
+                } else {
+                    messages.tell(ResolveCode.TOO_DEEP, symbol.span(), "most", Fact.number(DEEPEST));
+                }
+            }
+            return symbol.type();
+        }
+        boolean inferred = symbol.type().broken();
+        if (!inferred && depth > 0) {
+            return symbol.type();
+        }
+        symbol.progress = Symbol.Progress.BUSY;
+        depth++;
+        define(symbol);
+        depth--;
+        return symbol.type();
+    }
+
+    private void define(Symbol symbol) {
+        Statement statement = symbol.statement();
+        Context at = new Context(symbol.scope(), symbol.uses(), symbol.step());
+        if (symbol.role() == Symbol.Role.PIECE) {
+            PieceBody body = bodies.get(symbol.name());
+            Scope scope = pieceScopes.get(symbol.name());
+            if (body == null || scope == null) {
+                symbol.define(Type.BROKEN, null);
+                return;
+            }
+            Term layout = layouts.layout(body, scope, symbol.uses());
+            symbol.define(Type.PIECE, layout);
+            return;
+        }
+        Term term;
+        if (statement instanceof Statement.Point point) {
+            term = expressions.point(point.value(), at, "A point");
+        } else if (statement instanceof Statement.Line line) {
+            term = curves.line(line.points(), line.span(), at);
+        } else if (statement instanceof Statement.Guide guide) {
+            term = curves.guide(guide, at);
+        } else if (statement instanceof Statement.Curve curve) {
+            term = curves.curve(curve.body(), curve.span(), at);
+        } else if (statement instanceof Statement.Arc arc) {
+            term = curves.arc(arc.body(), arc.span(), at);
+        } else if (statement instanceof Statement.Join join) {
+            term = curves.join(join.parts(), join.span(), at);
+        } else if (statement instanceof Statement.Points points) {
+            term = curves.row(points, at);
+        } else if (statement instanceof Statement.Unknown unknown) {
+            // Its value comes with the line that solves it; the range tells its dimension.
+            messages.quiet();
+            Type type = expressions
+                    .amount(unknown.range().low(), new Context(symbol.scope(), new LinkedHashSet<>(), -1), "A range")
+                    .type();
+            messages.loud();
+            symbol.define(type.broken() ? Type.LENGTH : type, new Term.Broken(unknown.span()));
+            return;
+        } else if (statement instanceof Statement.Let let) {
+            term = value(let, at);
+        } else if (statement != null && symbol.role() != Symbol.Role.BROKEN) {
+            fileStatements.define(symbol, statement, at);
+            return;
+        } else {
+            symbol.define(Type.BROKEN, null);
+            return;
+        }
+        if (term.type().shape() && !expressions.inFrame(term, at)) {
+            term = new Term.Broken(term.span());
+        }
+        boolean known = !symbol.type().broken();
+        symbol.define(known ? symbol.type() : term.type(), term);
+    }
+
+    private Term value(Statement.Let let, Context at) {
+        Term term = expressions.term(let.value(), at);
+        boolean fits = term.type().amount()
+                || term.type().shape()
+                || term.type().equals(Type.TRUTH)
+                || term.type() instanceof Type.Word;
+        if (!fits && !term.broken()) {
+            messages.tell(
+                    ResolveCode.WRONG_KIND,
+                    term.span(),
+                    "what",
+                    "A value",
+                    "wanted",
+                    "an amount, a point, a path, a word, or a yes or no",
+                    "given",
+                    term.type().words());
+            return new Term.Broken(term.span());
+        }
+        return term;
+    }
+
+    private CheckedDraft.Piece piece(PieceBody body) {
+        Scope scope = pieceScopes.get(body.name());
+        Symbol symbol = file.own(body.name());
+        if (scope == null || symbol == null) {
+            throw new IllegalStateException("a piece was not declared: " + body.name());
+        }
+        Context at = new Context(file, new LinkedHashSet<>(), -1);
+        Optional<Term> condition =
+                body.piece().condition().map(c -> expressions.truth(c, at, "What stands after `if`"));
+        // What a piece names is worked out only when its condition is known, so the condition comes first.
+        symbol.uses().addAll(at.uses());
+        scope.symbols().forEach(s -> s.uses().addAll(at.uses()));
+        Optional<Term> mirror = body.mirror()
+                .map(m -> expressions.path(m, new Context(scope, symbol.uses(), -1), "A mirror"))
+                .filter(m -> !m.broken());
+        List<CheckedDraft.Step> steps = new ArrayList<>();
+        for (int i = 0; i < body.steps().size(); i++) {
+            steps.add(step(body, scope, i));
+        }
+        List<String> outline = new ArrayList<>();
+        for (PieceBody.Entry entry : body.entries()) {
+            if (entry.statement() instanceof Statement.Outline statement) {
+                statement.edges().forEach(e -> outline.add(e.text()));
+            }
+        }
+        return new CheckedDraft.Piece(symbol, List.copyOf(scope.symbols()), condition, mirror, steps, outline);
+    }
+
+    private CheckedDraft.Step step(PieceBody body, Scope scope, int index) {
+        List<String> names = new ArrayList<>();
+        List<Term> words = new ArrayList<>();
+        for (PieceBody.Entry entry : body.entries()) {
+            if (entry.step() != index) {
+                continue;
+            }
+            Definitions.name(entry.statement()).ifPresent(n -> names.add(n.text()));
+            if (entry.statement() instanceof Statement.Say say) {
+                words.add(expressions.words(say.words(), new Context(scope, new LinkedHashSet<>(), -1)));
+            }
+        }
+        return new CheckedDraft.Step(body.steps().get(index).title().plain(), names, words);
+    }
+
+    // ---- what the other checkers ask
+
+    Scope file() {
+        return file;
+    }
+
+    Rules rules() {
+        return rules;
+    }
+
+    boolean isBroken(String name) {
+        return broken.contains(name);
+    }
+
+    String stepTitle(Symbol symbol) {
+        PieceBody body = bodies.get(symbol.scope().piece());
+        return body == null || symbol.step() < 0
+                ? ""
+                : body.steps().get(symbol.step()).title().plain();
+    }
+
+    /** What a name means here; empty if nothing, which is told. */
+    Optional<Symbol> lookUp(Expr.Reference reference, Context at) {
+        List<Name> parts = reference.parts();
+        String first = parts.get(0).text();
+        Symbol symbol = at.scope().find(first);
+        if (symbol == null) {
+            if (!isBroken(first) && !isBroken(at.piece() + "." + first)) {
+                messages.tell(unknown(parts.get(0), at));
+            }
+            return Optional.empty();
+        }
+        if (parts.size() == 1) {
+            return Optional.of(symbol);
+        }
+        if (parts.size() == 2
+                && symbol.role() == Symbol.Role.ROW
+                && rowIndex(parts).isPresent()) {
+            return Optional.of(symbol);
+        }
+        if (parts.size() == 3
+                && symbol.role() == Symbol.Role.PIECE
+                && rowIndex(parts).isPresent()) {
+            return lookUp(new Expr.Reference(parts.subList(0, 2), false, reference.span()), at)
+                    .filter(inner -> inner.role() == Symbol.Role.ROW);
+        }
+        if (symbol.role() != Symbol.Role.PIECE || parts.size() > 2) {
+            if (!typeOf(symbol).broken()) {
+                messages.tell(
+                        ResolveCode.NOT_IN_PIECE,
+                        reference.span(),
+                        "piece",
+                        "`" + first + "`",
+                        "name",
+                        parts.get(1).text());
+            }
+            return Optional.empty();
+        }
+        Scope scope = pieceScopes.get(first);
+        Symbol inner = scope == null ? null : scope.own(parts.get(1).text());
+        boolean told = isBroken(first + "." + parts.get(1).text())
+                || isBroken(parts.get(1).text());
+        if (inner == null && scope != null && !told) {
+            Diagnostic missing = Diagnostic.of(
+                    ResolveCode.NOT_IN_PIECE,
+                    parts.get(1).span(),
+                    "piece",
+                    first,
+                    "name",
+                    parts.get(1).text());
+            List<String> known = scope.symbols().stream().map(Symbol::name).toList();
+            messages.tell(Names.suggesting(
+                    missing, parts.get(1).text(), known, parts.get(1).span()));
+        }
+        return Optional.ofNullable(inner);
+    }
+
+    /** The number that a name ends in: that of a point in a row. */
+    static java.util.OptionalInt rowIndex(List<Name> parts) {
+        String last = parts.get(parts.size() - 1).text();
+        return parts.size() > 1 && last.matches("[0-9]{1,6}")
+                ? java.util.OptionalInt.of(Integer.parseInt(last))
+                : java.util.OptionalInt.empty();
+    }
+
+    private Diagnostic unknown(Name name, Context at) {
+        Diagnostic unknown = Diagnostic.of(ResolveCode.UNKNOWN_NAME, name.span(), "name", name.text());
+        List<String> elsewhere = new ArrayList<>();
+        for (Map.Entry<String, Scope> piece : pieceScopes.entrySet()) {
+            if (piece.getValue().own(name.text()) != null) {
+                elsewhere.add(piece.getKey() + "." + name.text());
+            }
+        }
+        if (!elsewhere.isEmpty()) {
+            return unknown.with(
+                    Hint.of("name.elsewhere", "Say which: {names}.", "names", String.join(", ", elsewhere)));
+        }
+        return Names.suggesting(unknown, name.text(), at.scope().known(), name.span());
+    }
+
+    Optional<Symbol> rule(Expr.Reference function, Context at) {
+        Symbol symbol = function.parts().size() == 1 ? at.scope().find(function.text()) : null;
+        return symbol != null && symbol.role() == Symbol.Role.RULE ? Optional.of(symbol) : Optional.empty();
+    }
+
+    List<String> ruleNames() {
+        return file.symbols().stream()
+                .filter(s -> s.role() == Symbol.Role.RULE)
+                .map(Symbol::name)
+                .toList();
+    }
+
+    Optional<Symbol> pieceOf(Symbol symbol) {
+        return Optional.ofNullable(file.own(symbol.scope().piece()));
+    }
+
+    /** True if the outline of a symbol's piece could not be read, which is told. */
+    boolean lacksOutline(Symbol symbol) {
+        PieceBody body = bodies.get(symbol.scope().piece());
+        return body != null && body.lacks("outline");
+    }
+
+    boolean isEdge(Symbol symbol) {
+        PieceBody body = bodies.get(symbol.scope().piece());
+        return body != null
+                && body.entries().stream()
+                        .filter(e -> e.statement() instanceof Statement.Outline)
+                        .flatMap(e -> ((Statement.Outline) e.statement()).edges().stream())
+                        .anyMatch(e -> e.text().equals(symbol.name()));
+    }
+
+    /** The piece with a name; empty if there is none, which is told. */
+    Optional<Symbol> piece(Name name) {
+        Symbol symbol = file.own(name.text());
+        if (symbol != null && symbol.role() == Symbol.Role.PIECE) {
+            return Optional.of(symbol);
+        }
+        if (symbol == null && !isBroken(name.text())) {
+            Diagnostic unknown = Diagnostic.of(ResolveCode.NO_SUCH_PIECE, name.span(), "name", name.text());
+            messages.tell(Names.suggesting(unknown, name.text(), bodies.keySet(), name.span()));
+        }
+        return Optional.empty();
+    }
+
+    /** True if there is a cloth with this name; says so if there is none. */
+    boolean isCloth(Name name) {
+        Symbol symbol = file.own(name.text());
+        if (symbol != null && symbol.role() == Symbol.Role.CLOTH) {
+            return true;
+        }
+        if (!isBroken(name.text())) {
+            List<String> cloths = file.symbols().stream()
+                    .filter(s -> s.role() == Symbol.Role.CLOTH)
+                    .map(Symbol::name)
+                    .toList();
+            Diagnostic unknown = Diagnostic.of(ResolveCode.NO_SUCH_CLOTH, name.span(), "name", name.text());
+            unknown = Names.suggesting(unknown, name.text(), cloths, name.span());
+            messages.tell(
+                    cloths.isEmpty()
+                            ? unknown.with(Hint.of(
+                                    "cloth.add",
+                                    "Name it at the top: `cloth {name} wide 140 cm`.",
+                                    "name",
+                                    name.text()))
+                            : unknown);
+        }
+        return false;
+    }
+
+    /** The start or end of a path as a term. */
+    Term endOf(Term path, boolean start, Span span) {
+        Inputs in = new Inputs(path);
+        return expressions.made(new PointConstruction.EndOf(start), in, Type.POINT, span);
+    }
+}

@@ -1,0 +1,75 @@
+package org.gusset.dsl.internal.resolve;
+
+import java.util.List;
+import org.gusset.core.measure.Dimension;
+
+/** The kind of a value. */
+public sealed interface Type {
+    Type NUMBER = new Amount(Dimension.NUMBER);
+    Type LENGTH = new Amount(Dimension.LENGTH);
+    Type AREA = new Amount(Dimension.AREA);
+    Type ANGLE = new Amount(Dimension.ANGLE);
+    Type TRUTH = new Plain("a yes or no");
+    Type TEXT = new Plain("a text");
+    Type POINT = new Plain("a point");
+    /** A row of points, evenly along a path. */
+    Type ROW = new Plain("a row of points");
+
+    Type PATH = new Plain("a path");
+    /** A path that counts as endless and has no length of its own: {@code across from A}. */
+    Type ENDLESS = new Plain("a guide");
+
+    Type PIECE = new Plain("a piece");
+    Type WAY = new Plain("a way");
+    Type CLOTH = new Plain("a cloth");
+    Type RULE = new Plain("a rule");
+    /** A mistake was told already; nothing more is said. */
+    Type BROKEN = new Plain("broken");
+
+    /** In a drafter's words, with the article. */
+    String words();
+
+    /** A number with a dimension. */
+    record Amount(Dimension dimension) implements Type {
+        @Override
+        public String words() {
+            return dimension.words();
+        }
+    }
+
+    /** One of several words. */
+    record Word(List<String> options) implements Type {
+        public Word {
+            options = List.copyOf(options);
+        }
+
+        @Override
+        public String words() {
+            return "a word out of " + String.join(", ", options);
+        }
+    }
+
+    /** A kind without parts. */
+    record Plain(String words) implements Type {}
+
+    default boolean broken() {
+        return equals(BROKEN);
+    }
+
+    default boolean amount() {
+        return this instanceof Amount;
+    }
+
+    default boolean path() {
+        return equals(PATH) || equals(ENDLESS);
+    }
+
+    default boolean shape() {
+        return path() || equals(POINT) || equals(ROW);
+    }
+
+    /** The dimension of an amount; that of a plain number for anything else. */
+    default Dimension dimension() {
+        return this instanceof Amount amount ? amount.dimension() : Dimension.NUMBER;
+    }
+}
