@@ -244,8 +244,7 @@ final class Reader {
                 if (!misnomers.rename(stop, rest)) {
                     int line = misspelt(rest);
                     if (line == 0) {
-                        explaining.tell(stop, rest);
-                        name(rest).ifPresent(broken::add);
+                        broken(stop, rest);
                         return chunk.size();
                     }
                     return from + readStatements(rest.subList(0, line));
@@ -253,6 +252,15 @@ final class Reader {
             }
         }
         return chunk.size();
+    }
+
+    /** Tells why a statement cannot be read, and keeps its word and its name. */
+    private void broken(Strict.Stop stop, List<CommonToken> tokens) {
+        explaining.tell(stop, tokens);
+        name(tokens).ifPresent(broken::add);
+        boolean changed = tokens.get(0).getType() == GussetLexer.CHANGE && tokens.size() > 1;
+        CommonToken word = tokens.get(changed ? 1 : 0);
+        blocks.getLast().body().add(new Statement.Broken(word.getText(), spans.of(tokens.get(0))));
     }
 
     /** Puts a statement where it stands, or tells that it stands wrong. */

@@ -48,8 +48,7 @@ final class Words {
     }
 
     static boolean isName(int type) {
-        return type == GussetLexer.NAME
-                || (type >= GussetLexer.ABOVE && type <= GussetLexer.WITHOUT);
+        return type == GussetLexer.NAME || (type >= GussetLexer.ABOVE && type <= GussetLexer.WITHOUT);
     }
 
     private static boolean isMove(int type) {

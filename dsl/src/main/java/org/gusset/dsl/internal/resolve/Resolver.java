@@ -174,6 +174,8 @@ public final class Resolver {
         for (Statement statement : tree.statements()) {
             if (statement instanceof Statement.Piece piece) {
                 statements.putIfAbsent(piece.name().text(), piece);
+            } else if (statement instanceof Statement.Strip strip) {
+                statements.putIfAbsent(strip.name().text(), Strips.piece(strip));
             }
         }
         Set<String> busy = new LinkedHashSet<>();
@@ -481,9 +483,9 @@ public final class Resolver {
         }
         Scope scope = pieceScopes.get(first);
         Symbol inner = scope == null ? null : scope.own(parts.get(1).text());
-        if (inner == null
-                && scope != null
-                && !isBroken(first + "." + parts.get(1).text())) {
+        boolean told = isBroken(first + "." + parts.get(1).text())
+                || isBroken(parts.get(1).text());
+        if (inner == null && scope != null && !told) {
             Diagnostic missing = Diagnostic.of(
                     ResolveCode.NOT_IN_PIECE,
                     parts.get(1).span(),
@@ -535,6 +537,12 @@ public final class Resolver {
 
     Optional<Symbol> pieceOf(Symbol symbol) {
         return Optional.ofNullable(file.own(symbol.scope().piece()));
+    }
+
+    /** True if the outline of a symbol's piece could not be read, which is told. */
+    boolean lacksOutline(Symbol symbol) {
+        PieceBody body = bodies.get(symbol.scope().piece());
+        return body != null && body.lacks("outline");
     }
 
     boolean isEdge(Symbol symbol) {

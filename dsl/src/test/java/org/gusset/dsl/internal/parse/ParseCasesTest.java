@@ -24,8 +24,7 @@ import org.junit.jupiter.api.TestFactory;
  * What is present is compared; a missing or a stray file fails. {@code -Dgolden.update=true} writes them anew, but never in CI.
  */
 class ParseCasesTest {
-    static final Path CASES =
-            Path.of(System.getProperty("gusset.root", "..")).resolve("dsl/src/test/resources/parse");
+    static final Path CASES = Path.of(System.getProperty("gusset.root", "..")).resolve("dsl/src/test/resources/parse");
     private static final String DRAFT = "draft.gusset";
     private static final String DIAGNOSTICS = "diagnostics.txt";
     private static final String TREE = "tree.txt";
@@ -74,7 +73,9 @@ class ParseCasesTest {
         if (Files.exists(folder.resolve(TREE))) {
             assertThat(text(folder.resolve(TREE))).isEqualTo(tree);
         } else {
-            assertThat(outcome.diagnostics()).as("a draft without mistakes needs its tree").isNotEmpty();
+            assertThat(outcome.diagnostics())
+                    .as("a draft without mistakes needs its tree")
+                    .isNotEmpty();
         }
     }
 
@@ -116,7 +117,9 @@ class ParseCasesTest {
         for (Class<?> family : SyntaxForms.FAMILIES) {
             for (Class<?> form : family.getPermittedSubclasses()) {
                 if (form.isRecord()) {
-                    assertThat(trees.toString()).as(form.toString()).containsPattern("(^|\\s)" + TreePrinter.name(form) + "\\b");
+                    assertThat(trees.toString())
+                            .as(form.toString())
+                            .containsPattern("(^|\\s)" + TreePrinter.name(form) + "\\b");
                 }
             }
         }
