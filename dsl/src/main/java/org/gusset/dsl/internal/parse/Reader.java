@@ -294,8 +294,7 @@ final class Reader {
         } catch (Strict.Stop stop) {
             sound = false;
             explaining.tell(stop, chunk);
-            name(chunk).ifPresent(broken::add);
-            finish = s -> Optional.empty();
+            finish = brokenHead(kind, List.copyOf(chunk), body);
         }
         boolean inside = blocks.getLast().kind() != Kind.FILE;
         if (sound && kind == Kind.STEP && !inside) {
@@ -312,6 +311,14 @@ final class Reader {
             faults.tell(SyntaxCode.MISSING_OPEN, head, Hint.of("brace.open", "Write `{` at the end of this line."));
         }
         blocks.addLast(new Block(kind, body, word, finish, head));
+    }
+
+    private Function<Span, Optional<Statement>> brokenHead(Kind kind, List<CommonToken> head, List<Statement> body) {
+        BrokenHeads heads = new BrokenHeads(spans);
+        if (kind == Kind.PIECE) {
+            return whole -> Optional.of(heads.piece(head, body, whole));
+        }
+        return kind == Kind.STRIP ? whole -> Optional.of(heads.strip(head, body, whole)) : whole -> Optional.empty();
     }
 
     private Function<Span, Optional<Statement>> heading(Kind kind, List<Statement> body, GussetParser parser) {
