@@ -43,7 +43,7 @@ class HollowTest {
     }
 
     private static double mm(Diagnostic diagnostic, String fact) {
-        return ((Fact.Length) diagnostic.phrase().facts().get(fact)).mm();
+        return diagnostic.phrase().facts().get(fact) instanceof Fact.Length length ? length.mm() : Double.NaN;
     }
 
     /** What stays open of the bite is 2 (8 - 6) wide and 6 deep, ending in a half round of radius 2. */
