@@ -208,6 +208,12 @@ public final class Evaluation {
         }
 
         @Override
+        public boolean leftOut(int input) {
+            return values[current.inputs().get(input).index()] instanceof Missing missing
+                    && missing.state() == State.LEFT_OUT;
+        }
+
+        @Override
         public @Nullable Object given() {
             return given.get(current.handle());
         }

@@ -12,6 +12,9 @@ public interface Values {
      */
     Object get(int input);
 
+    /** True if an input is left out by choice; asking for its value would leave the node out too. */
+    boolean leftOut(int input);
+
     /** What the host gives for the node itself: a measure or a choice; null if it gives nothing. */
     @Nullable
     Object given();

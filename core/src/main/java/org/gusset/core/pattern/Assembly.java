@@ -177,6 +177,11 @@ public record Assembly(
         }
 
         @Override
+        public boolean leftOut(int input) {
+            return values.leftOut(input);
+        }
+
+        @Override
         public @Nullable Object given() {
             return values.given();
         }
@@ -220,7 +225,7 @@ public record Assembly(
                 marked.add(new Mark.Buttonhole(
                         Path.line(at, at.plus(way.times(hole.length().number(in))))));
             }
-        } else if (mark instanceof MarkInput.Placed placed) {
+        } else if (mark instanceof MarkInput.Placed placed && !in.leftOut(placed.piece())) {
             marked.add(placed(placed, in));
         }
     }

@@ -31,4 +31,12 @@ public record Cut(int count, Arrangement arrangement, Optional<String> cloth, Op
     public int pieces() {
         return arrangement == Arrangement.PAIRS ? 2 * count : count;
     }
+
+    /** How many times an edge of the piece is worn because of this line: on a fold two halves, layers once. */
+    int worn() {
+        if (arrangement == Arrangement.LAYERS) {
+            return 1;
+        }
+        return arrangement == Arrangement.PAIRS || arrangement == Arrangement.ON_FOLD ? 2 * count : count;
+    }
 }

@@ -48,13 +48,41 @@ public record Piece(
         return edges.stream().filter(Edge::onFold).findFirst();
     }
 
-    /** How many times an edge of the piece is worn; the piece maker, which is still to come, will count pairs and folds. */
+    /**
+     * How many times each edge is worn: a pair is two, a piece on the fold two halves, {@code cut 2} two, {@code cut 1 left} one.
+     * Layers that lie on one another count once, and only the cuts from the first cloth count.
+     */
     public int worn() {
-        throw new UnsupportedOperationException("pieces are not counted yet");
+        if (cuts.isEmpty()) {
+            return 1;
+        }
+        int worn = 0;
+        for (Cut cut : cuts) {
+            if (cut.cloth().equals(cuts.get(0).cloth())) {
+                worn += cut.worn();
+            }
+        }
+        return worn;
     }
 
-    /** The stretch of the cutting line that belongs to an edge; it comes with the piece maker. */
+    /**
+     * The stretch of the cutting line that belongs to an edge, see {@link Edge#cut}.
+     *
+     * @throws IllegalArgumentException if the piece has no such edge
+     */
     public Path cuttingEdge(String edgeName) {
-        throw new UnsupportedOperationException("pieces are not cut yet: " + edgeName);
+        return edge(edgeName)
+                .map(Edge::cut)
+                .orElseThrow(() -> new IllegalArgumentException(name + " has no edge " + edgeName));
+    }
+
+    /** The area at the stitching line, in square mm. */
+    public double area() {
+        return Math.abs(stitching().signedArea());
+    }
+
+    /** The area at the cutting line, in square mm. */
+    public double cutArea() {
+        return Math.abs(cutting.signedArea());
     }
 }

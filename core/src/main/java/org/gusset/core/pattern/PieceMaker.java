@@ -1,13 +1,156 @@
 package org.gusset.core.pattern;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.gusset.core.diagnostic.Diagnostic;
+import org.gusset.core.diagnostic.Fact;
+import org.gusset.core.diagnostic.Fault;
 import org.gusset.core.diagnostic.Outcome;
+import org.gusset.core.diagnostic.Place;
+import org.gusset.core.geometry.Path;
+import org.gusset.core.geometry.Vector;
+import org.gusset.core.pattern.PieceSpec.NamedPath;
 
 /** Makes a sound piece of what a draft says of it: turns edges, closes the outline, adds allowances, corners and notches. */
 public final class PieceMaker {
-    private PieceMaker() {}
+    private final PieceSpec spec;
+    private final Telling telling;
 
-    /** The piece, or the PCE and GEO errors why there is none; warnings may come with a piece. Places are left to the caller. */
+    private PieceMaker(PieceSpec spec) {
+        this.spec = spec;
+        this.telling = new Telling(spec.name());
+    }
+
+    /**
+     * The piece, or the PCE and GEO errors why there is none; warnings may come with a piece. Messages about an edge stand where
+     * the outline names it, those about a notch at the notch, all others at the piece.
+     */
     public static Outcome<Piece> make(PieceSpec spec) {
-        throw new UnsupportedOperationException();
+        PieceMaker maker = new PieceMaker(spec);
+        Optional<Piece> piece;
+        try {
+            piece = maker.made();
+        } catch (Fault fault) {
+            Diagnostic diagnostic = fault.diagnostic();
+            maker.telling.add(diagnostic.place().equals(Place.nowhere()) ? diagnostic.at(spec.place()) : diagnostic);
+            piece = Optional.empty();
+        }
+        return maker.telling.hasErrors()
+                ? Outcome.none(maker.telling.all())
+                : new Outcome<>(piece, maker.telling.all());
+    }
+
+    private Optional<Piece> made() {
+        Optional<Outline> sound = Outline.of(spec, telling);
+        if (sound.isEmpty()) {
+            return Optional.empty();
+        }
+        Outline outline = sound.get();
+        new NamedEdges(outline, spec, telling).check();
+        List<Cut> cuts = new CuttingList(spec, telling).checked();
+        int fold = spec.folds().isEmpty() ? -1 : outline.indexOf(spec.folds().get(0));
+        if (fold >= 0) {
+            checkFold(outline.edges().get(fold));
+        }
+        List<Allowance> allowances = allowances(outline, fold);
+        if (telling.hasErrors()) {
+            return Optional.empty();
+        }
+        Optional<CuttingLine.Laid> laid = new CuttingLine(outline, allowances, fold, spec.corners(), telling).laid();
+        if (laid.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Edge> edges = new ArrayList<>();
+        for (int i = 0; i < allowances.size(); i++) {
+            NamedPath edge = outline.edges().get(i);
+            edges.add(new Edge(
+                    edge.name(),
+                    edge.path(),
+                    allowances.get(i),
+                    i == fold,
+                    laid.get().edges().get(i)));
+        }
+        Path cutting = laid.get().line();
+        Notching notching = new Notching(outline, edges, cutting, telling);
+        List<Notch> notches = new ArrayList<>();
+        for (PieceSpec.NotchSpec notch : spec.notches()) {
+            notching.notch(notch).ifPresent(notches::add);
+        }
+        return Optional.of(
+                new Piece(spec.name(), edges, cutting, cuts, grain(edges), notches, spec.marks(), spec.labels()));
+    }
+
+    private void checkFold(NamedPath fold) {
+        double deviation = deviation(fold.path());
+        if (!(deviation <= Straightness.WITHIN)) {
+            telling.tell(
+                    PieceCode.FOLD_NOT_STRAIGHT,
+                    fold.place(),
+                    "edge",
+                    fold.name(),
+                    "deviation",
+                    Fact.length(deviation));
+        }
+    }
+
+    private static double deviation(Path path) {
+        return path.straight() ? 0 : Straightness.deviation(path);
+    }
+
+    private List<Allowance> allowances(Outline outline, int fold) {
+        if (spec.allowance().isEmpty() && spec.allowances().isEmpty()) {
+            telling.tell(PieceCode.NO_ALLOWANCE, spec.place());
+        }
+        List<Allowance> out = new ArrayList<>();
+        for (int i = 0; i < outline.edges().size(); i++) {
+            NamedPath edge = outline.edges().get(i);
+            Allowance own = spec.allowances().get(edge.name());
+            Allowance allowance = own != null ? own : spec.allowance().orElse(Allowance.NONE);
+            if (!(allowance.width() >= 0 && allowance.width() <= Double.MAX_VALUE)) {
+                telling.tell(
+                        PieceCode.BAD_ALLOWANCE,
+                        edge.place(),
+                        "edge",
+                        edge.name(),
+                        "width",
+                        Fact.length(allowance.width()));
+            }
+            if (i == fold && own != null && own.width() > 0) {
+                telling.tell(
+                        PieceCode.ALLOWANCE_ON_FOLD,
+                        edge.place(),
+                        "edge",
+                        edge.name(),
+                        "width",
+                        Fact.length(own.width()));
+            }
+            out.add(i == fold ? Allowance.NONE : allowance);
+        }
+        return out;
+    }
+
+    private Optional<Grain> grain(List<Edge> edges) {
+        Vector way = Vector.UP;
+        if (spec.grain().isPresent()) {
+            Path along = spec.grain().get();
+            Vector chord = along.end().minus(along.start());
+            double deviation = deviation(along);
+            if (!(chord.length() > Path.COINCIDE)) {
+                telling.tell(PieceCode.GRAIN_WITHOUT_WAY, spec.place());
+                return Optional.empty();
+            } else if (!(deviation <= Straightness.WITHIN)) {
+                telling.tell(PieceCode.GRAIN_NOT_STRAIGHT, spec.place(), "deviation", Fact.length(deviation));
+            }
+            way = chord.unit();
+        } else if (!spec.bias()) {
+            telling.tell(PieceCode.NO_GRAIN, spec.place());
+            return Optional.empty();
+        }
+        if (spec.bias()) {
+            way = Vector.atAngle(way.degrees() - 45);
+        }
+        Path stitching = Path.joined(edges.stream().map(Edge::path).toList());
+        return new GrainArrow(stitching, way).placed(spec.bias());
     }
 }

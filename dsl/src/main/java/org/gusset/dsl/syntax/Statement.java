@@ -348,6 +348,9 @@ public sealed interface Statement {
     /** {@code change} before any of these: the definition replaces the one that was traced. */
     record Change(Statement statement, Span span) implements Statement {}
 
+    /** Where a statement stood that could not be read: its first word, so that nothing is said to be missing for want of it. */
+    record Broken(String word, Span span) implements Statement {}
+
     /** {@code drop dart d}, {@code drop notch EDGE}: what is the word after drop. */
     record Drop(String what, Expr.Reference name, Span span) implements Statement {}
 }

@@ -230,6 +230,8 @@ final class Reader {
             } catch (Strict.Stop stop) {
                 explaining.tell(stop, rest);
                 name(rest).ifPresent(broken::add);
+                CommonToken word = rest.get(rest.get(0).getType() == GussetLexer.CHANGE && rest.size() > 1 ? 1 : 0);
+                blocks.getLast().body().add(new Statement.Broken(word.getText(), spans.of(rest.get(0))));
                 return;
             }
         }

@@ -144,6 +144,9 @@ final class Functions {
             return new Term.Broken(reference.span());
         }
         Optional<Symbol> piece = resolver.pieceOf(edge.get());
+        if (resolver.lacksOutline(edge.get())) {
+            return new Term.Broken(reference.span());
+        }
         if (piece.isEmpty() || !resolver.isEdge(edge.get())) {
             messages.tell(
                     ResolveCode.NOT_AN_EDGE,
@@ -188,6 +191,9 @@ final class Functions {
             return new Term.Broken(call.span());
         }
         Optional<Symbol> piece = resolver.pieceOf(edge.get());
+        if (resolver.lacksOutline(edge.get())) {
+            return new Term.Broken(reference.span());
+        }
         if (piece.isEmpty() || !resolver.isEdge(edge.get())) {
             messages.tell(
                     ResolveCode.NOT_AN_EDGE,

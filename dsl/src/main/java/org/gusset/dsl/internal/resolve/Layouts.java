@@ -69,6 +69,9 @@ final class Layouts {
                 }
             }
             Span head = body.piece().head();
+            if (body.lacks("outline")) {
+                return new Term.Broken(head);
+            }
             if (!outlined) {
                 messages.tell(
                         ResolveCode.NO_OUTLINE,

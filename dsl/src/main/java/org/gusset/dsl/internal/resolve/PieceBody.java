@@ -48,6 +48,13 @@ final class PieceBody {
         return steps;
     }
 
+    /** True if a statement of this kind could not be read, so that its want is told already. */
+    boolean lacks(String word) {
+        return entries.stream()
+                .anyMatch(e -> e.statement() instanceof Statement.Broken broken
+                        && broken.word().equals(word));
+    }
+
     /** The line over which the piece is the mirror image of what its statements draw. */
     Optional<Expr> mirror() {
         return mirror;

@@ -481,9 +481,9 @@ public final class Resolver {
         }
         Scope scope = pieceScopes.get(first);
         Symbol inner = scope == null ? null : scope.own(parts.get(1).text());
-        if (inner == null
-                && scope != null
-                && !isBroken(first + "." + parts.get(1).text())) {
+        boolean told = isBroken(first + "." + parts.get(1).text())
+                || isBroken(parts.get(1).text());
+        if (inner == null && scope != null && !told) {
             Diagnostic missing = Diagnostic.of(
                     ResolveCode.NOT_IN_PIECE,
                     parts.get(1).span(),
@@ -535,6 +535,12 @@ public final class Resolver {
 
     Optional<Symbol> pieceOf(Symbol symbol) {
         return Optional.ofNullable(file.own(symbol.scope().piece()));
+    }
+
+    /** True if the outline of a symbol's piece could not be read, which is told. */
+    boolean lacksOutline(Symbol symbol) {
+        PieceBody body = bodies.get(symbol.scope().piece());
+        return body != null && body.lacks("outline");
     }
 
     boolean isEdge(Symbol symbol) {

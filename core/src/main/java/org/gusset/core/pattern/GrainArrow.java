@@ -1,0 +1,115 @@
+package org.gusset.core.pattern;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.gusset.core.geometry.Path;
+import org.gusset.core.geometry.Point;
+import org.gusset.core.geometry.Vector;
+
+/**
+ * Finds room for the grain arrow: of lines along the warp laid evenly across the piece, each of their stretches inside is a
+ * candidate, and the one is taken whose arrow is long and far from the stitching line.
+ */
+final class GrainArrow {
+    /** The share of the stretch inside that the arrow takes. */
+    private static final double SHARE = 2.0 / 3;
+
+    /** Lines tried across the piece; odd, so that one lies in the middle. */
+    private static final int LINES = 41;
+
+    /** Places of an arrow whose distance from the stitching line is looked at. */
+    private static final int LOOKS = 9;
+
+    /** How far the stitching line may be taken to stray while looking for room, in mm. */
+    private static final double ROUGH = 0.05;
+
+    private final Path stitching;
+    private final Vector way;
+    private final List<Point> ring;
+
+    /**
+     * Looks for room.
+     *
+     * @param way the unit way along the warp
+     */
+    GrainArrow(Path stitching, Vector way) {
+        this.stitching = stitching;
+        this.way = way;
+        this.ring = stitching.flatten(ROUGH);
+    }
+
+    /** An arrow with the distance that it keeps from the stitching line. */
+    private record Candidate(Point from, Point to, double clear) {
+        double length() {
+            return from.distance(to);
+        }
+    }
+
+    /** The arrow's start and end; empty if the piece has no room at all. */
+    Optional<Grain> placed(boolean bias) {
+        Vector across = way.left();
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (Point p : ring) {
+            least = Math.min(least, across.dot(p.minus(Point.ORIGIN)));
+            most = Math.max(most, across.dot(p.minus(Point.ORIGIN)));
+        }
+        List<Candidate> candidates = new ArrayList<>();
+        for (int i = 1; i <= LINES; i++) {
+            double offset = least + (most - least) * i / (LINES + 1);
+            addInside(offset, across, candidates);
+        }
+        double longest =
+                candidates.stream().mapToDouble(Candidate::length).max().orElse(0);
+        double clearest =
+                candidates.stream().mapToDouble(Candidate::clear).max().orElse(0);
+        Candidate best = null;
+        double rank = 0;
+        for (Candidate candidate : candidates) {
+            double own = candidate.length() / longest * (candidate.clear() / clearest);
+            if (own > rank) {
+                rank = own;
+                best = candidate;
+            }
+        }
+        return best == null ? Optional.empty() : Optional.of(new Grain(best.from(), best.to(), bias));
+    }
+
+    private void addInside(double offset, Vector across, List<Candidate> candidates) {
+        List<Double> crossings = new ArrayList<>();
+        for (int i = 1; i < ring.size(); i++) {
+            Vector a = ring.get(i - 1).minus(Point.ORIGIN);
+            Vector b = ring.get(i).minus(Point.ORIGIN);
+            double u = across.dot(a) - offset;
+            double v = across.dot(b) - offset;
+            if (u < 0 != v < 0) {
+                crossings.add(way.dot(a) + (way.dot(b) - way.dot(a)) * u / (u - v));
+            }
+        }
+        crossings.sort(null);
+        for (int i = 1; i < crossings.size(); i += 2) {
+            double from = crossings.get(i - 1);
+            double room = crossings.get(i) - from;
+            Point start = place(from + room * (1 - SHARE) / 2, offset, across);
+            Point end = place(from + room * (1 + SHARE) / 2, offset, across);
+            double clear = clear(start, end);
+            if (clear > 2 * ROUGH || clear > room * 0.1) {
+                candidates.add(new Candidate(start, end, clear));
+            }
+        }
+    }
+
+    private Point place(double along, double offset, Vector across) {
+        return Point.ORIGIN.plus(way.times(along)).plus(across.times(offset));
+    }
+
+    private double clear(Point start, Point end) {
+        double clear = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < LOOKS; i++) {
+            Point p = start.toward(end, (double) i / (LOOKS - 1));
+            clear = Math.min(clear, stitching.nearest(p).distance());
+        }
+        return clear;
+    }
+}
