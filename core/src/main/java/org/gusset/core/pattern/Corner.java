@@ -11,13 +11,23 @@ package org.gusset.core.pattern;
 public record Corner(String first, String second, Form form, String to) {
     /** The forms of a corner. */
     public enum Form {
-        /** Both cutting lines run on until they meet; very long ones are cut blunt. */
+        /**
+         * Both cutting lines run on straight until they meet. A mitre longer than twice the wider allowance is cut off there, square
+         * to the line from the corner to its point: the bisector, where both allowances are as wide.
+         */
         MITRED,
-        /** The cut runs square off the stitching line of the edge {@code to}, at the corner. */
+        /**
+         * The allowance of the edge {@code to} ends square to its stitching line, where that line prolonged straight meets the
+         * neighbour's cutting line. So the seam along {@code to} can be sewn and pressed first, and its end lies on the neighbour's
+         * cut edge.
+         */
         SQUARED,
-        /** The neighbour's cutting line is mirrored over the edge {@code to}, so that it lies flat when turned. */
+        /**
+         * The neighbour's cutting line is mirrored over the tangent of the edge {@code to} at the corner, so that the allowance lies
+         * on the neighbour's own cut edge when turned.
+         */
         MIRRORED,
-        /** Cut square to the bisector where the wider allowance ends. */
+        /** Cut off like a long mitre, but where the wider allowance ends. */
         BLUNT
     }
 }

@@ -77,20 +77,24 @@ final class Notching {
         if (width == 0) {
             return new Notch.Tick(at, at.plus(out.times(-SHORT)));
         }
-        double room = room(at, out, width);
+        Point outer = outer(at, out, width);
+        Vector in = at.minus(outer).unit();
+        double room = at.distance(outer);
         double depth = Math.min(DEEPEST, room - Math.min(LEFT_WHOLE, room / 2));
-        return new Notch.Tick(at.plus(out.times(room)), at.plus(out.times(room - depth)));
+        return new Notch.Tick(outer, outer.plus(in.times(depth)));
     }
 
-    /** How far the cutting line lies off: the allowance, but for corners and hollows that are cut off. */
-    private double room(Point at, Vector out, double width) {
-        Path ray = Path.line(at, at.plus(out.times(2 * width)));
-        double nearest = Double.POSITIVE_INFINITY;
-        for (Meeting meeting : ray.meetings(cutting)) {
+    /**
+     * Where the cutting line lies square off a place of the stitching line: the allowance away, or nearer at corners and hollows
+     * that are cut off. Beside a corner that points inwards there may be no such place; then the nearest one is taken.
+     */
+    private Point outer(Point at, Vector out, double width) {
+        Point far = at.plus(out.times(width + OFF));
+        for (Meeting meeting : Path.line(at, far).meetings(cutting)) {
             if (meeting.s() > Path.COINCIDE) {
-                nearest = Math.min(nearest, meeting.s());
+                return Math.abs(meeting.s() - width) <= OFF ? at.plus(out.times(width)) : meeting.point();
             }
         }
-        return Double.isFinite(nearest) && Math.abs(nearest - width) > OFF ? nearest : width;
+        return cutting.nearest(at).point();
     }
 }

@@ -52,10 +52,11 @@ record Outline(List<NamedPath> edges, Side side) {
         }
         Path whole = Path.joined(turned.stream().map(NamedPath::path).toList());
         double area = whole.signedArea();
-        if (!(Math.abs(area) > Path.COINCIDE * whole.length())) {
-            telling.tell(PieceCode.NO_AREA, spec.place());
+        boolean enclosing = Math.abs(area) > Path.COINCIDE * whole.length();
+        if (!whole.straight() && crosses(whole, turned, telling)) {
             return Optional.empty();
-        } else if (crosses(whole, turned, telling)) {
+        } else if (!enclosing) {
+            telling.tell(PieceCode.NO_AREA, spec.place());
             return Optional.empty();
         }
         return Optional.of(new Outline(turned, Side.outsideOf(area)));

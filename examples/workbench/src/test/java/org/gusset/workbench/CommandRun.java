@@ -11,12 +11,22 @@ import java.util.stream.Stream;
 
 /** One run of the command line inside the test, with what it wrote. */
 record CommandRun(int code, String out, String err) {
+    /** With the draft that is put together in Java. */
     static CommandRun of(String... args) {
+        return with(SquareDraft.bench(), args);
+    }
+
+    /** With the language itself. */
+    static CommandRun standard(String... args) {
+        return with(Bench.standard(), args);
+    }
+
+    private static CommandRun with(Bench bench, String... args) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         PrintWriter outWriter = new PrintWriter(out);
         PrintWriter errWriter = new PrintWriter(err);
-        int code = Workbench.run(SquareDraft.bench(), outWriter, errWriter, args);
+        int code = Workbench.run(bench, outWriter, errWriter, args);
         outWriter.flush();
         errWriter.flush();
         return new CommandRun(code, out.toString(), err.toString());

@@ -148,7 +148,8 @@ class DrawCommandTest {
         assertThat(run.code()).isEqualTo(1);
         assertThat(run.err())
                 .contains("a:", "MEA111", "b:", "MEA112", "c:", "MEA101", "round the chest", "d:", "MEA208")
-                .contains("odd.csv, row 2, column 5: error MEA208: `38`, the chest of d, has no unit.")
+                .contains(
+                        "odd.csv, row 2, column 5: error MEA208: `38`, the chest of d, has no unit.\n    38\n    ^~\n")
                 .contains("Nothing was drawn");
         assertThat(out).doesNotExist();
     }

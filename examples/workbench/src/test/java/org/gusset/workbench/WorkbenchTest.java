@@ -122,8 +122,12 @@ class WorkbenchTest {
         CommandRun bad = CommandRun.of("check", faulty, "--measures", cast);
         assertThat(bad.code()).isEqualTo(1);
         assertThat(bad.out())
-                .contains(faulty + ":1:1: error SYN999: `faulty` does not belong <here>.")
-                .contains("hint: Take it out.")
+                .startsWith(faulty + """
+                        :1:1: error SYN999: `faulty` does not belong <here>.
+                            faulty
+                            ^~~~~~
+                          hint: Take it out.
+                        """)
                 .endsWith(faulty + ": 1 error, no warnings" + System.lineSeparator());
     }
 

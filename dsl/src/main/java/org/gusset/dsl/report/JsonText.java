@@ -1,0 +1,103 @@
+package org.gusset.dsl.report;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Locale;
+
+/**
+ * Writes JSON (RFC 8259) that may also stand inside a script of a web page: besides what the standard asks for, {@code <}, the line
+ * and paragraph separators and lone surrogates are escaped. Commas and colons come by themselves.
+ */
+final class JsonText {
+    private static final int DIGITS_OF_A_DOUBLE = 17;
+
+    private final StringBuilder out = new StringBuilder();
+
+    JsonText open(char bracket) {
+        separate();
+        out.append(bracket);
+        return this;
+    }
+
+    JsonText close(char bracket) {
+        out.append(bracket);
+        return this;
+    }
+
+    JsonText key(String name) {
+        text(name);
+        out.append(':');
+        return this;
+    }
+
+    JsonText text(String value) {
+        separate();
+        out.append('"');
+        value.codePoints().forEach(this::letter);
+        out.append('"');
+        return this;
+    }
+
+    JsonText number(long value) {
+        separate();
+        out.append(value);
+        return this;
+    }
+
+    /** The shortest decimal that reads back as the same number, the same on every JDK; {@code null} for what is no number. */
+    JsonText number(double value) {
+        separate();
+        out.append(Double.isFinite(value) ? shortest(value) : "null");
+        return this;
+    }
+
+    JsonText none() {
+        separate();
+        out.append("null");
+        return this;
+    }
+
+    @Override
+    public String toString() {
+        return out.toString();
+    }
+
+    private void separate() {
+        if (out.length() > 0 && "[{:,".indexOf(out.charAt(out.length() - 1)) < 0) {
+            out.append(',');
+        }
+    }
+
+    private static String shortest(double value) {
+        BigDecimal exact = new BigDecimal(value);
+        for (int digits = 1; digits < DIGITS_OF_A_DOUBLE; digits++) {
+            BigDecimal rounded = exact.round(new MathContext(digits));
+            if (rounded.doubleValue() == value) {
+                return plain(rounded);
+            }
+        }
+        return plain(exact.round(new MathContext(DIGITS_OF_A_DOUBLE)));
+    }
+
+    private static String plain(BigDecimal value) {
+        return value.signum() == 0 ? "0" : value.stripTrailingZeros().toString();
+    }
+
+    private void letter(int c) {
+        switch (c) {
+            case '"' -> out.append("\\\"");
+            case '\\' -> out.append("\\\\");
+            case '\n' -> out.append("\\n");
+            case '\r' -> out.append("\\r");
+            case '\t' -> out.append("\\t");
+            default -> {
+                boolean loneSurrogate = c >= Character.MIN_SURROGATE && c <= Character.MAX_SURROGATE;
+                if (c < ' ' || c == '<' || (c >= 0x7F && c <= 0x9F) || c == 0x2028 || c == 0x2029 || loneSurrogate) {
+                    out.append(String.format(Locale.ROOT, "\\u%04x", c));
+                } else {
+                    out.appendCodePoint(c);
+                }
+            }
+        }
+    }
+}
