@@ -4,6 +4,7 @@ import java.util.List;
 import org.gusset.core.check.Finding;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.evaluate.Evaluation;
+import org.gusset.core.measure.LengthStyle;
 import org.gusset.core.measure.Measurements;
 import org.gusset.core.pattern.Piece;
 
@@ -100,6 +101,14 @@ public final class Drawing {
     /** What each piece names, in file order; pieces that are left out are not there. */
     public List<PieceValues> pieceValues() {
         return content.pieceValues();
+    }
+
+    /**
+     * How everything that the draft names came about, with the sums shown, in file order: worked out on request from the graph and
+     * its values.
+     */
+    public List<TraceLine> trace(LengthStyle style) {
+        return new Trace(draft, evaluation, style).lines();
     }
 
     public List<Step> steps() {

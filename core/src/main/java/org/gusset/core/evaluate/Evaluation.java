@@ -91,6 +91,32 @@ public final class Evaluation {
                 : Optional.of(handle.type().cast(value));
     }
 
+    /** The values of a node's inputs, as its operation sees them; asking for one that has none is a fault that was told. */
+    public Values inputsOf(Handle<?> handle) {
+        Definition<?> definition = graph.definition(handle);
+        return new Values() {
+            @Override
+            public Object get(int input) {
+                Object value = values[definition.inputs().get(input).index()];
+                if (value instanceof Missing) {
+                    throw Fault.told();
+                }
+                return value;
+            }
+
+            @Override
+            public boolean leftOut(int input) {
+                return values[definition.inputs().get(input).index()] instanceof Missing missing
+                        && missing.state() == State.LEFT_OUT;
+            }
+
+            @Override
+            public @Nullable Object given() {
+                return given.get(handle);
+            }
+        };
+    }
+
     /** The fault of a node, if it is faulty. */
     public Optional<Diagnostic> fault(Handle<?> handle) {
         return values[handle.index()] instanceof Missing missing

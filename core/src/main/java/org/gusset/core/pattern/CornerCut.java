@@ -84,6 +84,9 @@ final class CornerCut {
         }
         Arm to = toBefore ? before : after;
         Arm neighbour = toBefore ? after : before;
+        if (form == Corner.Form.MIRRORED && to.width() == 0) {
+            return Optional.of(mitred());
+        }
         Optional<Joint> joint = form == Corner.Form.SQUARED ? squared(to, neighbour) : mirrored(to, neighbour);
         // Both are worked out from the neighbour to the edge `to`, which may be against the outline's order.
         return toBefore ? joint.map(Joint::backwards) : joint;
@@ -165,9 +168,6 @@ final class CornerCut {
     }
 
     private Optional<Joint> mirrored(Arm to, Arm neighbour) {
-        if (to.width() == 0) {
-            return Optional.of(to == before ? mitred().backwards() : mitred());
-        }
         double limit = REACH_LIMIT * wider;
         Optional<Arm.Crossing> crossing = neighbour.meetingLine(to.away(), limit);
         if (crossing.isEmpty() || crossing.get().point().distance(to.corner()) > limit) {

@@ -120,19 +120,25 @@ final class CuttingLine {
         }
         Optional<Corner> said = said(before.edge(), after.edge());
         if (said.isPresent()) {
-            boolean toBefore = said.get().to().equals(name(before.edge()));
-            Optional<Joint> joint = cut.cut(said.get().form(), toBefore);
-            if (joint.isEmpty()) {
-                tellNotPossible(said.get(), cut);
-            }
-            return joint.orElseGet(cut::mitred);
+            return joint(said.get(), cut, before.edge());
         }
         boolean turnsBefore = turnedUp(before.edge());
-        boolean turnsAfter = turnedUp(after.edge());
-        if (turnsBefore != turnsAfter) {
-            return cut.cut(Corner.Form.MIRRORED, turnsBefore).orElseGet(cut::mitred);
+        if (turnsBefore == turnedUp(after.edge())
+                || cut.objection(Corner.Form.MIRRORED).isPresent()) {
+            return cut.mitred();
         }
-        return cut.mitred();
+        String first = name(before.edge());
+        String second = name(after.edge());
+        Corner mirrored = new Corner(first, second, Corner.Form.MIRRORED, turnsBefore ? first : second);
+        return joint(mirrored, cut, before.edge());
+    }
+
+    private Joint joint(Corner corner, CornerCut cut, int before) {
+        Optional<Joint> joint = cut.cut(corner.form(), corner.to().equals(name(before)));
+        if (joint.isEmpty()) {
+            tellNotPossible(corner, cut);
+        }
+        return joint.orElseGet(cut::mitred);
     }
 
     private void tellNotPossible(Corner said, CornerCut cut) {

@@ -9,7 +9,7 @@ import org.gusset.core.geometry.Vector;
 
 /**
  * Finds room for the grain arrow: of lines along the warp laid evenly across the piece, each of their stretches inside is a
- * candidate, and the one is taken whose arrow is long and far from the stitching line.
+ * candidate, and the one is taken whose arrow is long, far from the stitching line and near the middle.
  */
 final class GrainArrow {
     /** The share of the stretch inside that the arrow takes. */
@@ -17,6 +17,9 @@ final class GrainArrow {
 
     /** Lines tried across the piece; odd, so that one lies in the middle. */
     private static final int LINES = 41;
+
+    /** How much less a line at the rim counts than one in the middle, as a share. */
+    private static final double OFF_MIDDLE = 0.4;
 
     /** Places of an arrow whose distance from the stitching line is looked at. */
     private static final int LOOKS = 9;
@@ -39,8 +42,8 @@ final class GrainArrow {
         this.ring = stitching.flatten(ROUGH);
     }
 
-    /** An arrow with the distance that it keeps from the stitching line. */
-    private record Candidate(Point from, Point to, double clear) {
+    /** An arrow with the distance that it keeps from the stitching line, and its place across: 0 in the middle, 1 at the rim. */
+    private record Candidate(Point from, Point to, double clear, double offMiddle) {
         double length() {
             return from.distance(to);
         }
@@ -58,7 +61,7 @@ final class GrainArrow {
         List<Candidate> candidates = new ArrayList<>();
         for (int i = 1; i <= LINES; i++) {
             double offset = least + (most - least) * i / (LINES + 1);
-            addInside(offset, across, candidates);
+            addInside(offset, across, Math.abs(2.0 * i / (LINES + 1) - 1), candidates);
         }
         double longest =
                 candidates.stream().mapToDouble(Candidate::length).max().orElse(0);
@@ -67,7 +70,8 @@ final class GrainArrow {
         Candidate best = null;
         double rank = 0;
         for (Candidate candidate : candidates) {
-            double own = candidate.length() / longest * (candidate.clear() / clearest);
+            double own = candidate.length() / longest * candidate.clear() / clearest;
+            own *= 1 - OFF_MIDDLE * candidate.offMiddle();
             if (own > rank) {
                 rank = own;
                 best = candidate;
@@ -76,7 +80,7 @@ final class GrainArrow {
         return best == null ? Optional.empty() : Optional.of(new Grain(best.from(), best.to(), bias));
     }
 
-    private void addInside(double offset, Vector across, List<Candidate> candidates) {
+    private void addInside(double offset, Vector across, double offMiddle, List<Candidate> candidates) {
         List<Double> crossings = new ArrayList<>();
         for (int i = 1; i < ring.size(); i++) {
             Vector a = ring.get(i - 1).minus(Point.ORIGIN);
@@ -95,7 +99,7 @@ final class GrainArrow {
             Point end = place(from + room * (1 + SHARE) / 2, offset, across);
             double clear = clear(start, end);
             if (clear > 2 * ROUGH || clear > room * 0.1) {
-                candidates.add(new Candidate(start, end, clear));
+                candidates.add(new Candidate(start, end, clear, offMiddle));
             }
         }
     }

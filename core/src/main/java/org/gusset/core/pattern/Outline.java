@@ -176,7 +176,7 @@ record Outline(List<NamedPath> edges, Side side) {
         for (Meeting meeting : meetings.subList(0, Math.min(MOST_TOLD, meetings.size()))) {
             NamedPath first = edgeAt(edges, meeting.s());
             NamedPath second = edgeAt(edges, meeting.otherS());
-            if (first == second) {
+            if (first.name().equals(second.name())) {
                 telling.tell(PieceCode.EDGE_CROSSES_ITSELF, first.place(), "edge", first.name(), "", meeting.point());
             } else {
                 telling.tellOfTwo(PieceCode.EDGES_CROSS, first, second, "", meeting.point());

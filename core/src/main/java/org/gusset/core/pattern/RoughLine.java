@@ -123,7 +123,7 @@ record RoughLine(Path line, List<Range> edges, List<Boolean> tight, Outline outl
         }
         NamedPath first = edgeNear(loop.at().s());
         NamedPath second = edgeNear(loop.at().otherS());
-        if (first == second) {
+        if (first.name().equals(second.name())) {
             telling.tell(
                     PieceCode.ALLOWANCE_CROSSES_ITSELF,
                     first.place(),

@@ -86,6 +86,32 @@ class CuttingLineRandomTest {
     }
 
     @ParameterizedTest
+    @ValueSource(longs = {41, 42, 43, 44, 45, 46})
+    void oneWidthAllRoundHoldsAllThatLiesWithinIt(long seed) {
+        Random random = new Random(seed);
+        for (int i = 0; i < EACH; i++) {
+            List<Point> ring = star(random, 4 + random.nextInt(10), 0.3);
+            double width = 1 + 30 * random.nextDouble();
+            Piece piece =
+                    Shapes.polygon(ring.toArray(new Point[0])).allow(width).sound();
+            BufferParameters round = new BufferParameters(32);
+            // Else flat corners that point inwards are left out before the buffer is laid.
+            round.setSimplifyFactor(0);
+            Geometry buffer = BufferOp.bufferOp(jts(piece.stitching()), width, round);
+            Polygon shell =
+                    JTS.createPolygon(((Polygon) buffer).getExteriorRing().getCoordinates());
+            assertThat(shell.difference(jts(piece.cutting())).getArea())
+                    .as("seed %s, round %s", seed, i)
+                    .isLessThan(0.05);
+            // Mitres of a polygon reach no further than twice the width, but for the blunt ends' own corners.
+            Geometry most = jts(piece.stitching()).buffer(2.2 * width, 32);
+            assertThat(most.contains(jts(piece.cutting())))
+                    .as("seed %s, round %s", seed, i)
+                    .isTrue();
+        }
+    }
+
+    @ParameterizedTest
     @ValueSource(longs = {31, 32, 33, 34, 35, 36})
     void theCuttingLineOfCurvedPiecesIsClosedAndSoundAndHoldsThePiece(long seed) {
         Random random = new Random(seed);

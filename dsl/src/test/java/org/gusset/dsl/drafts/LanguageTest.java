@@ -249,4 +249,69 @@ class LanguageTest {
                 Drafts.sound(text + "finished crown = 58 cm over head ease 2 cm to 4 cm\n"), Drafts.body("head", 57));
         assertThat(Drafts.codes(tight.diagnostics())).containsExactly("SEW004");
     }
+
+    /** Common practice, no source: a band cut 4 in wide with half-inch allowances folds to 1 1/2 in. */
+    @Test
+    void aFoldedStripIsARectangleWithACrease() {
+        Drawing drawing = Drafts.drawn(TITLE + CLOTH + SQUARE
+                + "strip Band long length(Square.top, Square.side) wide 3 in folded { allow 1/2 in cut 1 from shell }\n"
+                + "seam band = Band.top to Square.top + Square.side\n");
+        double inch = 25.4;
+        assertThat(Drafts.length(drawing, "Band.top")).isCloseTo(200, within(HAIR));
+        assertThat(Drafts.made(drawing, "Band").cutting().bounds().height()).isCloseTo(4 * inch, within(HAIR));
+        assertThat(Drafts.length(drawing, "Band.left_end") / 2).isCloseTo(1.5 * inch, within(HAIR));
+        assertThat(Drafts.point(drawing, "Band.bottom_right").y() / 2).isCloseTo(1.5 * inch, within(HAIR));
+        assertThat(Drafts.made(drawing, "Band").marks()).hasSize(1);
+        assertThat(drawing.proved()).isTrue();
+    }
+
+    /** Common practice, no source: a belt of twice a 34 in waist with half-inch ends is cut 69 in long. */
+    @Test
+    void aBeltOfTwiceTheWaistIsCutWithItsEnds() {
+        Drawing drawing = Drafts.draw(
+                Drafts.sound(TITLE + CLOTH + "measure waist from 20 in to 60 in\n"
+                        + "strip Belt long 2 * waist wide 3 in on bias { allow 1/2 in cut 1 from shell }\n"),
+                Drafts.body().with("waist", Quantity.of(34, Unit.IN)));
+        assertThat(Drafts.made(drawing, "Belt").cutting().bounds().width()).isCloseTo(69 * 25.4, within(1e-6));
+        assertThat(Drafts.made(drawing, "Belt").grain().orElseThrow().bias()).isTrue();
+    }
+
+    @Test
+    void aRowStandsEvenlyAndEachOfItsPointsHasANumber() {
+        Drawing drawing = Drafts.drawn(TITLE + CLOTH + "choose buttons = 5 from 2 to 9\n"
+                + SQUARE.replace(
+                                "outline",
+                                "points b = buttons on side between b and (c up 2 cm)\n  point third = b.3\n  outline")
+                        .replace("points b =", "points row =")
+                        .replace("b.3", "row.3")
+                        .replace("allow 1 cm", "allow 1 cm\n  mark button row"));
+        assertThat(Drafts.point(drawing, "Square.third")).isEqualTo(new Point(100, 40));
+        assertThat(Drafts.made(drawing, "Square").marks()).hasSize(5);
+        Drawing few = Drafts.sound(TITLE
+                        + CLOTH
+                        + SQUARE.replace("outline", "points row = 2 on side\n  point third = row.3\n  outline"))
+                .evaluate(Drafts.body(), Choices.none())
+                .value()
+                .orElseThrow();
+        assertThat(Drafts.codes(few.diagnostics())).containsExactly("GEO122");
+    }
+
+    @Test
+    void theTraceTellsEverySumWithItsNames() {
+        Drawing drawing = Drafts.drawn(
+                TITLE + CLOTH + "measure chest from 60 cm to 170 cm\nrule eighth(girth length) = girth / 8\n"
+                        + "let quarter = (chest + 12 cm) / 4\n"
+                        + SQUARE.replace("a right 10 cm", "a right quarter down eighth(chest) + 10.5 cm up 2 cm"),
+                "chest",
+                112);
+        java.util.Map<String, String> trace = drawing.trace(org.gusset.core.measure.LengthStyle.CM).stream()
+                .collect(java.util.stream.Collectors.toMap(
+                        org.gusset.core.draft.TraceLine::name, org.gusset.core.draft.TraceLine::sentence));
+        assertThat(trace.get("chest")).isEqualTo("112 cm, measured");
+        assertThat(trace.get("quarter")).isEqualTo("(chest 112 cm + 12 cm) / 4 = 31 cm");
+        assertThat(trace.get("b"))
+                .isEqualTo("from a, square right 31 cm (quarter), square down 24.5 cm (chest 112 cm / 8 + 10.5 cm),"
+                        + " square up 2 cm");
+        assertThat(trace.get("top")).startsWith("straight from a to b, ");
+    }
 }

@@ -58,6 +58,7 @@ public final class Workbench implements Runnable {
         line.addSubcommand(new DrawCommand(bench));
         line.addSubcommand(new CheckCommand(bench));
         line.addSubcommand(new ValuesCommand(bench));
+        line.addSubcommand(new StepsCommand(bench));
         for (CommandLine command : line.getSubcommands().values()) {
             command.getCommandSpec().mixinStandardHelpOptions(true);
             command.getCommandSpec().versionProvider(new Version());

@@ -63,10 +63,16 @@ final class Formulas {
                 return new Formula.Choice(
                         condition(choice.condition()), formula(choice.then()), formula(choice.otherwise()));
             }
-            String name = term instanceof Term.Ref ref && ref.symbol().role() != Symbol.Role.ARGUMENT
-                    ? ref.symbol().fullName()
-                    : "";
+            String name = term instanceof Term.Ref ref ? name(ref.symbol()) : "";
             return new Formula.Input(input(term), name, term.type().dimension());
+        }
+
+        /** The name by which the draft's reader knows a value: a rule's argument goes by that of what was given for it. */
+        private static String name(Symbol symbol) {
+            if (symbol.role() != Symbol.Role.ARGUMENT) {
+                return symbol.fullName();
+            }
+            return symbol.definition() instanceof Term.Ref given ? name(given.symbol()) : "";
         }
 
         Condition condition(Term term) {

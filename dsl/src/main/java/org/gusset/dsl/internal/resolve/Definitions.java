@@ -73,7 +73,7 @@ final class Definitions {
             return Symbol.Role.RULE;
         } else if (statement instanceof Statement.Cloth) {
             return Symbol.Role.CLOTH;
-        } else if (statement instanceof Statement.Piece) {
+        } else if (statement instanceof Statement.Piece || statement instanceof Statement.Strip) {
             return Symbol.Role.PIECE;
         } else if (statement instanceof Statement.Line
                 || statement instanceof Statement.Guide
@@ -121,7 +121,6 @@ final class Definitions {
     /** True for statements that the language has and this version cannot draw yet. */
     static boolean notDrawn(Statement statement) {
         return statement instanceof Statement.Use
-                || statement instanceof Statement.Strip
                 || statement instanceof Statement.EdgeDart
                 || statement instanceof Statement.InnerDart
                 || statement instanceof Statement.Slash

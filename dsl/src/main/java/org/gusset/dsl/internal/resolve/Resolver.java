@@ -174,6 +174,8 @@ public final class Resolver {
         for (Statement statement : tree.statements()) {
             if (statement instanceof Statement.Piece piece) {
                 statements.putIfAbsent(piece.name().text(), piece);
+            } else if (statement instanceof Statement.Strip strip) {
+                statements.putIfAbsent(strip.name().text(), Strips.piece(strip));
             }
         }
         Set<String> busy = new LinkedHashSet<>();
