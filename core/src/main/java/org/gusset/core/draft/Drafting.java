@@ -29,6 +29,7 @@ import org.gusset.core.measure.Dimension;
 import org.gusset.core.measure.Measurements;
 import org.gusset.core.measure.Quantity;
 import org.gusset.core.pattern.Assembly;
+import org.gusset.core.pattern.Dart;
 import org.gusset.core.pattern.Piece;
 import org.jspecify.annotations.Nullable;
 
@@ -228,6 +229,7 @@ final class Drafting {
             }
         }
         findings.forEach(f -> f.diagnostic().ifPresent(all::add));
+        faultyChecks(evaluation).forEach(all::add);
         List<Diagnostic> sorted = new ArrayList<>(all);
         sorted.sort(Comparator.comparingInt(Drafting::order));
         return new Drawing(
@@ -266,6 +268,18 @@ final class Drafting {
             }
         }
         return evaluation.faults().stream().filter(f -> !idle.contains(f)).toList();
+    }
+
+    /** Why checks that were asked for could not be worked out: nothing else asks for their nodes. */
+    private List<Diagnostic> faultyChecks(Evaluation evaluation) {
+        List<Handle<?>> checks = new ArrayList<>();
+        draft.measures()
+                .forEach(m -> m.range()
+                        .filter(r -> evaluation.value(m.value()).isPresent())
+                        .ifPresent(checks::add));
+        draft.options().forEach(o -> o.range().ifPresent(checks::add));
+        draft.checks().forEach(c -> checks.add(c.finding()));
+        return checks.stream().flatMap(c -> evaluation.fault(c).stream()).toList();
     }
 
     private List<Finding> findings(Evaluation evaluation) {
@@ -352,13 +366,21 @@ final class Drafting {
                 lines.add(new PieceValues.NamedLine(
                         named.name(),
                         path.length(),
-                        path.length(),
+                        path.length() - taken(piece, named.name(), evaluation),
                         piece.outline().contains(named.name())));
             } else {
                 named(named, evaluation).ifPresent(values::add);
             }
         }
         return new PieceValues(piece.name(), values, points, lines);
+    }
+
+    /** What the darts of an edge take up, in mm. */
+    private static double taken(Draft.PieceNodes piece, String edge, Evaluation evaluation) {
+        return piece.darts().getOrDefault(edge, List.of()).stream()
+                .flatMap(d -> evaluation.value(d).stream())
+                .mapToDouble(Dart::intake)
+                .sum();
     }
 
     private String fingerprint(Choices choices) {

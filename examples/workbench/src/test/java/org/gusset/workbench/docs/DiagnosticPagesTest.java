@@ -1,0 +1,70 @@
+package org.gusset.workbench.docs;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.gusset.core.diagnostic.Code;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** Every diagnostic has a page, and what the page shows does what it says. */
+class DiagnosticPagesTest {
+    private static final String UNREACHED = "<!-- no snippet: ";
+
+    private static List<Page> pages() {
+        return Page.below(Page.root().resolve("docs/diagnostics")).stream()
+                .filter(p -> !p.name().equals("README"))
+                .toList();
+    }
+
+    @Test
+    void everyCodeHasAPageAndEveryPageACode() {
+        assertThat(pages()).extracting(Page::name).containsExactlyElementsOf(Codes.all().keySet());
+    }
+
+    @Test
+    void theIndexNamesEveryPageWithItsTitleAndShowsTheFrame() {
+        String index = Page.read(Page.root().resolve("docs/diagnostics/README.md")).text();
+        for (Page page : pages()) {
+            String title = page.text().lines().findFirst().orElseThrow();
+            String words = title.substring(title.indexOf(':') + 2);
+            assertThat(index).contains("* [" + page.name() + "](" + page.name() + ".md) " + words + "\n");
+        }
+        assertThat(index).contains(Frame.with("", ""));
+    }
+
+    @Test
+    void onlyThesePagesHaveNoSnippet() {
+        assertThat(pages().stream().filter(p -> p.text().contains(UNREACHED)).map(Page::name))
+                .containsExactlyInAnyOrder(
+                        "GEO001", "GEO002", "LIM001", "LIM003", "LIM101", "LIM102", "MEA102", "MEA201", "MEA202",
+                        "MEA203", "PCE007", "PCE008", "PCE009", "PCE010", "PCE016", "PCE018", "PCE025", "PCE026",
+                        "PCE027", "PCE031");
+    }
+
+    @TestFactory
+    Stream<DynamicTest> eachPageShowsItsCodeAndMendsIt() {
+        Map<String, Code> codes = Codes.all();
+        return pages().stream()
+                .map(page -> DynamicTest.dynamicTest(page.name(), () -> {
+                    Code code = codes.get(page.name());
+                    assertThat(code).isNotNull();
+                    assertThat(page.text())
+                            .as("the page's title and the message")
+                            .startsWith("# " + page.name() + ": ")
+                            .contains("> " + code.severity().word() + " " + page.name() + ": " + code.english());
+                    if (page.text().contains(UNREACHED)) {
+                        assertThat(page.snippets()).isEmpty();
+                        return;
+                    }
+                    List<String> kinds =
+                            page.snippets().stream().map(Page.Snippet::how).toList();
+                    assertThat(kinds).anyMatch(h -> h.startsWith("shows " + page.name() + " "));
+                    assertThat(kinds).anyMatch(h -> h.startsWith("mended "));
+                    PageRun.of(page);
+                }));
+    }
+}
