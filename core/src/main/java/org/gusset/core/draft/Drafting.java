@@ -228,6 +228,7 @@ final class Drafting {
             }
         }
         findings.forEach(f -> f.diagnostic().ifPresent(all::add));
+        faultyChecks(evaluation).forEach(all::add);
         List<Diagnostic> sorted = new ArrayList<>(all);
         sorted.sort(Comparator.comparingInt(Drafting::order));
         return new Drawing(
@@ -266,6 +267,15 @@ final class Drafting {
             }
         }
         return evaluation.faults().stream().filter(f -> !idle.contains(f)).toList();
+    }
+
+    /** Why checks that were asked for could not be worked out: nothing else asks for their nodes. */
+    private List<Diagnostic> faultyChecks(Evaluation evaluation) {
+        List<Handle<?>> checks = new ArrayList<>();
+        draft.measures().forEach(m -> m.range().filter(r -> evaluation.value(m.value()).isPresent()).ifPresent(checks::add));
+        draft.options().forEach(o -> o.range().ifPresent(checks::add));
+        draft.checks().forEach(c -> checks.add(c.finding()));
+        return checks.stream().flatMap(c -> evaluation.fault(c).stream()).toList();
     }
 
     private List<Finding> findings(Evaluation evaluation) {

@@ -1,0 +1,168 @@
+package org.gusset.workbench.docs;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.gusset.core.check.Finding;
+import org.gusset.core.diagnostic.Diagnostic;
+import org.gusset.core.draft.Choices;
+import org.gusset.workbench.MeasureTable;
+
+/** Tries the snippets of a page one after the other and says where one does not do what its comment says. */
+final class PageRun {
+    private static final String FRAMES_PIECE = "Trial";
+    /** A piece that a page is still drawing has no outline yet. */
+    private static final String UNFINISHED = "KND010";
+
+    private final Page page;
+    private String running = "";
+    private String lone = "";
+    private String table;
+    private String shown = "";
+
+    private PageRun(Page page) {
+        this.page = page;
+        this.table = maren();
+    }
+
+    /** Tries every snippet of a page; the run holds the draft that the page built. */
+    static PageRun of(Page page) {
+        PageRun run = new PageRun(page);
+        for (Page.Snippet snippet : page.snippets()) {
+            run.take(snippet);
+        }
+        return run;
+    }
+
+    /** The draft that the page built; empty if its snippets stand alone. */
+    String built() {
+        return running;
+    }
+
+    /** The table of measures that the page ended with. */
+    String table() {
+        return table;
+    }
+
+    /** The measures of Maren Oddway alone, out of the shipped table. */
+    static String maren() {
+        try {
+            Path file = Page.root().resolve("examples/measures/quillhaven.csv");
+            StringBuilder out = new StringBuilder();
+            for (String line : Files.readString(file).lines().toList()) {
+                if (!line.startsWith("#")) {
+                    String[] cells = line.split(",", -1);
+                    out.append(cells[0]).append(',').append(cells[2]).append('\n');
+                }
+            }
+            return out.toString();
+        } catch (java.io.IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+
+    private void take(Page.Snippet snippet) {
+        String how = snippet.how();
+        if (how.equals("holds")) {
+            holds(snippet);
+        } else if (how.startsWith("shows ")) {
+            String rest = how.substring("shows ".length());
+            shown = rest.substring(0, rest.indexOf(' '));
+            Trial trial = tried(rest.substring(shown.length() + 1), snippet, false);
+            assertThat(trial.codes()).as(snippet.place() + " shows " + shown).contains(shown);
+        } else if (how.startsWith("mended ")) {
+            Trial trial = tried(how.substring("mended ".length()), snippet, false);
+            sound(trial, snippet);
+            assertThat(trial.codes()).as(snippet.place() + " is mended").doesNotContain(shown);
+        } else {
+            sound(tried(how, snippet, true), snippet);
+        }
+    }
+
+    private void sound(Trial trial, Page.Snippet snippet) {
+        assertThat(trial.errors().stream()
+                        .filter(d -> running.isEmpty() || !d.code().id().equals(UNFINISHED))
+                        .toList())
+                .as(snippet.place() + " is sound")
+                .isEmpty();
+    }
+
+    private Trial tried(String how, Page.Snippet snippet, boolean keep) {
+        List<Diagnostic> messages = new ArrayList<>();
+        Choices choices = Choices.none();
+        String bodies = table;
+        String text = running.isEmpty() ? lone.isEmpty() ? Frame.with("", "") : lone : running;
+        String lines = snippet.text();
+        if (how.equals("whole")) {
+            text = lines;
+        } else if (how.startsWith("whole as ")) {
+            text = lines;
+            running = lines;
+        } else if (how.startsWith("continues ")) {
+            PageRun other = of(Page.read(page.file().resolveSibling(how.substring("continues ".length()) + ".md")));
+            running = other.built();
+            table = other.table();
+            bodies = table;
+            text = running + lines;
+        } else if (how.equals("in file")) {
+            text = running.isEmpty() ? Frame.with(lines, "") : running + lines;
+        } else if (how.equals("in piece")) {
+            text = Frame.with("", lines.indent(2));
+        } else if (how.startsWith("in piece ")) {
+            text = inPiece(how.substring("in piece ".length()), lines, snippet);
+        } else if (how.equals("table")) {
+            bodies = lines;
+        } else if (how.equals("choices")) {
+            choices = Trial.choices(lines, messages);
+        } else {
+            throw new AssertionError(snippet.place() + ": no such kind of snippet: " + how);
+        }
+        if (keep) {
+            table = bodies;
+            lone = running.isEmpty() ? text : lone;
+            running = running.isEmpty() ? "" : text;
+        } else if (how.equals("whole")) {
+            lone = text;
+        }
+        Trial trial = Trial.of(text, MeasureTable.read("bodies.csv", bodies.getBytes(StandardCharsets.UTF_8)), choices);
+        messages.addAll(trial.diagnostics());
+        return new Trial(text, messages, trial.drawing());
+    }
+
+    /** The running draft with more lines before the brace that closes a piece. */
+    private String inPiece(String name, String lines, Page.Snippet snippet) {
+        if (running.isEmpty() && name.equals(FRAMES_PIECE)) {
+            return Frame.with("", lines.indent(2));
+        }
+        Matcher head = Pattern.compile("(?m)^piece " + name + "\\b[^{]*\\{(?s:.*?)^}$").matcher(running);
+        if (!head.find()) {
+            throw new AssertionError(snippet.place() + ": the draft so far has no piece " + name);
+        }
+        return running.substring(0, head.end() - 1) + lines.indent(2) + running.substring(head.end() - 1);
+    }
+
+    /** A truth about the draft so far, told in the prose too. */
+    private void holds(Page.Snippet snippet) {
+        String text = running.isEmpty() ? lone : running;
+        Trial trial = Trial.of(
+                text + "check " + snippet.text() + "\n",
+                MeasureTable.read("bodies.csv", table.getBytes(StandardCharsets.UTF_8)),
+                Choices.none());
+        List<Finding> findings = trial.drawing().orElseThrow().findings();
+        assertThat(findings.get(findings.size() - 1).verdict())
+                .as(snippet.place() + " holds: " + snippet.text() + " " + trial.diagnostics())
+                .isEqualTo(Finding.Verdict.PASSED);
+        int is = snippet.text().lastIndexOf(" is ");
+        if (is >= 0) {
+            assertThat(page.visible())
+                    .as(snippet.place() + " is told in the prose too")
+                    .contains(snippet.text().substring(is + " is ".length()));
+        }
+    }
+}
