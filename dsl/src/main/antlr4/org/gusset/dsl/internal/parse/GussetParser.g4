@@ -369,6 +369,7 @@ name
     | FASTENING
     | FOLD
     | FOLDED
+    | GUSSET
     | HOLLOWED
     | INTAKE
     | INTO

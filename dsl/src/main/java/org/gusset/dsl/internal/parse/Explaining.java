@@ -45,16 +45,7 @@ final class Explaining {
                     "found",
                     text);
         } else if (Words.isReserved(type) && name && (!value || Words.isStatement(type) || Words.isUnit(type))) {
-            String free = Words.freeName(text);
-            faults.tell(
-                    SyntaxCode.RESERVED,
-                    span,
-                    Hint.of("name.free", "Call it `{name}`, for example.", "name", free)
-                            .replacing(span, free),
-                    "word",
-                    text,
-                    "role",
-                    Words.role(type));
+            Misnomers.tell(found, head(tokens), spans, faults);
         } else if (expected.contains(GussetLexer.BY) && beginsAmount(type)) {
             Span at = new Span(
                     span.source(), span.start(), span.start(), span.line(), span.column(), span.line(), span.column());
@@ -96,6 +87,18 @@ final class Explaining {
                 last.getText(),
                 "expected",
                 wanted);
+    }
+
+    /** What the statement is that these tokens begin. */
+    private static int head(List<CommonToken> tokens) {
+        int at = 0;
+        while (at + 1 < tokens.size()
+                && (tokens.get(at).getType() == GussetLexer.CHANGE
+                        || tokens.get(at).getType() == GussetLexer.RULE)
+                && Words.isStatement(tokens.get(at + 1).getType())) {
+            at++;
+        }
+        return tokens.isEmpty() ? Token.EOF : tokens.get(at).getType();
     }
 
     private Hint hint(Token found, List<CommonToken> tokens) {

@@ -31,10 +31,12 @@ final class Reader {
     private final Faults faults;
     private final Spans spans;
     private final Explaining explaining;
+    private final ExprBuilder exprs;
     private final StatementBuilder builder;
     private final GussetParser parser = parser();
     private final GussetParser holeParser = parser();
     private final List<CommonToken> tokens;
+    private final Misnomers misnomers;
     private final Deque<Block> blocks = new ArrayDeque<>();
     private final List<Name> broken = new ArrayList<>();
     private int at;
@@ -50,9 +52,8 @@ final class Reader {
         this.exprs = exprs;
         this.builder = new StatementBuilder(spans, faults, exprs, texts);
         this.tokens = new Tokens(spans, faults, source.text(), 0).read();
+        this.misnomers = new Misnomers(tokens, spans, faults);
     }
-
-    private final ExprBuilder exprs;
 
     /** What a block is. */
     private enum Kind {
@@ -228,11 +229,13 @@ final class Reader {
                 place(builder.statement(context), rest.get(0));
                 from += read;
             } catch (Strict.Stop stop) {
-                explaining.tell(stop, rest);
-                name(rest).ifPresent(broken::add);
-                CommonToken word = rest.get(rest.get(0).getType() == GussetLexer.CHANGE && rest.size() > 1 ? 1 : 0);
-                blocks.getLast().body().add(new Statement.Broken(word.getText(), spans.of(rest.get(0))));
-                return;
+                if (!misnomers.rename(stop, rest)) {
+                    explaining.tell(stop, rest);
+                    name(rest).ifPresent(broken::add);
+                    CommonToken word = rest.get(rest.get(0).getType() == GussetLexer.CHANGE && rest.size() > 1 ? 1 : 0);
+                    blocks.getLast().body().add(new Statement.Broken(word.getText(), spans.of(rest.get(0))));
+                    return;
+                }
             }
         }
     }
@@ -370,12 +373,16 @@ final class Reader {
         if (inside.isEmpty()) {
             return new Expr.Broken(span);
         }
-        try {
-            stream(holeParser, inside);
-            return exprs.expr(holeParser.hole().expr());
-        } catch (Strict.Stop stop) {
-            explaining.tell(stop, inside);
-            return new Expr.Broken(span);
+        while (true) {
+            try {
+                stream(holeParser, inside);
+                return exprs.expr(holeParser.hole().expr());
+            } catch (Strict.Stop stop) {
+                if (!misnomers.rename(stop, inside)) {
+                    explaining.tell(stop, inside);
+                    return new Expr.Broken(span);
+                }
+            }
         }
     }
 }

@@ -47,6 +47,11 @@ final class Spans {
                 to - lineStarts[endLine] + 1);
     }
 
+    /** The line, from 1, of a code point. */
+    int lineOf(int codePoint) {
+        return line(codePoint) + 1;
+    }
+
     private int line(int codePoint) {
         int found = Arrays.binarySearch(lineStarts, codePoint);
         return found >= 0 ? found : -found - 2;

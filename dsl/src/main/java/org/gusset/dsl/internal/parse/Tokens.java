@@ -37,7 +37,7 @@ final class Tokens {
                 CommonToken copy = new CommonToken(token.getType(), token.getText());
                 copy.setStartIndex(token.getStartIndex() + base);
                 copy.setStopIndex(token.getStopIndex() + base);
-                copy.setLine(token.getLine());
+                copy.setLine(spans.lineOf(copy.getStartIndex()));
                 raw.add(copy);
             }
         }
@@ -98,6 +98,9 @@ final class Tokens {
             CommonToken token = tokens.get(i);
             if (token.getType() == GussetLexer.NUMBER) {
                 i = number(tokens, i, joined);
+            } else if (token.getType() == GussetLexer.DROP && !dropsSomething(tokens, i)) {
+                joined.add(as(token, GussetLexer.NAME));
+                i++;
             } else if (token.getType() == GussetLexer.TURNED && type(tokens, i + 1) == GussetLexer.UP) {
                 joined.add(merged(token, tokens.get(i + 1), GussetLexer.TURNED_UP));
                 i += 2;
@@ -114,6 +117,27 @@ final class Tokens {
             }
         }
         return joined;
+    }
+
+    /** True where {@code drop} begins a statement; elsewhere it is a name, for a drop is also what a shoulder or a hem does. */
+    private boolean dropsSomething(List<CommonToken> tokens, int i) {
+        if (base > 0) {
+            return false;
+        }
+        int line = tokens.get(i).getLine();
+        boolean first = i == 0 || tokens.get(i - 1).getLine() < line;
+        boolean last = i + 1 >= tokens.size() || tokens.get(i + 1).getLine() > line;
+        int next = last ? Token.EOF : tokens.get(i + 1).getType();
+        return next == GussetLexer.DART
+                || next == GussetLexer.NOTCH
+                || (first && (last || next == GussetLexer.RBRACE || Words.isName(next)));
+    }
+
+    private static CommonToken as(CommonToken token, int type) {
+        CommonToken copy = new CommonToken(token);
+        copy.setText(token.getText());
+        copy.setType(type);
+        return copy;
     }
 
     private int number(List<CommonToken> tokens, int i, List<CommonToken> joined) {
@@ -142,9 +166,13 @@ final class Tokens {
                 return i + 3;
             }
         } else if (isWhole(first)
-                && fraction(tokens, i + 1)
+                && type(tokens, i + 1) == GussetLexer.NUMBER
                 && tokens.get(i + 1).getLine() == first.getLine()) {
-            return mixed(tokens, i, joined);
+            if (isVulgar(tokens.get(i + 1))) {
+                return mixed(tokens, i, i + 1, joined);
+            } else if (fraction(tokens, i + 1)) {
+                return mixed(tokens, i, i + 3, joined);
+            }
         }
         if (isWhole(first)
                 && type(tokens, i + 1) == GussetLexer.MINUS
@@ -153,20 +181,17 @@ final class Tokens {
                 && Words.isLengthUnit(type(tokens, i + 5))) {
             return dashed(tokens, i, joined);
         }
-        CommonToken copy = new CommonToken(first);
-        copy.setText(first.getText());
-        copy.setType(Words.isUnit(type(tokens, i + 1)) ? more(joined, tokens, i + 1) : GussetLexer.NUMBER);
-        joined.add(copy);
+        joined.add(as(first, Words.isUnit(type(tokens, i + 1)) ? more(joined, tokens, i + 1) : GussetLexer.NUMBER));
         return i + 1;
     }
 
     /** A whole number and a fraction: one number in front of a unit, a mistake elsewhere. */
-    private int mixed(List<CommonToken> tokens, int i, List<CommonToken> joined) {
+    private int mixed(List<CommonToken> tokens, int i, int end, List<CommonToken> joined) {
         CommonToken first = tokens.get(i);
-        CommonToken last = tokens.get(i + 3);
+        CommonToken last = tokens.get(end);
         CommonToken number = merged(first, last, GussetLexer.NUMBER);
-        if (Words.isUnit(type(tokens, i + 4))) {
-            number.setType(more(joined, tokens, i + 4));
+        if (Words.isUnit(type(tokens, end + 1))) {
+            number.setType(more(joined, tokens, end + 1));
         } else {
             Span span = spans.of(first, last);
             String written = number.getText();
@@ -179,7 +204,7 @@ final class Tokens {
                     written);
         }
         joined.add(number);
-        return i + 4;
+        return end + 1;
     }
 
     private int dashed(List<CommonToken> tokens, int i, List<CommonToken> joined) {
@@ -229,6 +254,10 @@ final class Tokens {
 
     private static boolean isWhole(CommonToken token) {
         return token.getText().chars().allMatch(c -> c >= '0' && c <= '9');
+    }
+
+    private static boolean isVulgar(CommonToken token) {
+        return token.getText().length() == 1 && !isWhole(token);
     }
 
     private static boolean touching(List<CommonToken> tokens, int from, int count) {

@@ -45,8 +45,7 @@ final class Words {
     }
 
     static boolean isName(int type) {
-        return type == GussetLexer.NAME
-                || (type >= GussetLexer.ABOVE && type <= GussetLexer.WITHOUT && type != GussetLexer.GUSSET);
+        return type == GussetLexer.NAME || (type >= GussetLexer.ABOVE && type <= GussetLexer.WITHOUT);
     }
 
     private static boolean isMove(int type) {
@@ -166,13 +165,16 @@ final class Words {
         return "is a word of the language";
     }
 
-    /** A name to take instead of a reserved word. */
-    static String freeName(String word) {
-        return switch (word) {
-            case "grain", "guide", "fit", "join", "left", "right", "up", "down", "over" -> word + "_line";
-            case "point", "start", "end", "origin", "notch", "corner", "mark", "nest" -> word + "_1";
-            case "cut", "allow", "line", "curve", "arc", "outline", "seam" -> word + "_edge";
-            default -> word.length() <= 3 ? word + "_value" : word + "_1";
+    /** A name to take instead of a reserved word, for what a statement word begins. */
+    static String freeName(String word, int head) {
+        return switch (head) {
+            case GussetLexer.POINT, GussetLexer.POINTS -> word + "_pt";
+            case GussetLexer.LINE, GussetLexer.GUIDE -> word + "_line";
+            case GussetLexer.CURVE, GussetLexer.ARC, GussetLexer.JOIN -> word + "_edge";
+            case GussetLexer.MEASURE, GussetLexer.CHOOSE, GussetLexer.FIT, GussetLexer.UNKNOWN -> word + "_amount";
+            case GussetLexer.SEAM, GussetLexer.DART, GussetLexer.CLOTH, GussetLexer.RULE, GussetLexer.OPENING ->
+                word + "_" + GussetLexer.VOCABULARY.getLiteralName(head).replace("'", "");
+            default -> word + "_1";
         };
     }
 
