@@ -25,6 +25,26 @@ class DiagnosticPagesTest {
         assertThat(pages()).extracting(Page::name).containsExactlyElementsOf(Codes.all().keySet());
     }
 
+    @Test
+    void theIndexNamesEveryPageWithItsTitleAndShowsTheFrame() {
+        String index = Page.read(Page.root().resolve("docs/diagnostics/README.md")).text();
+        for (Page page : pages()) {
+            String title = page.text().lines().findFirst().orElseThrow();
+            String words = title.substring(title.indexOf(':') + 2);
+            assertThat(index).contains("* [" + page.name() + "](" + page.name() + ".md) " + words + "\n");
+        }
+        assertThat(index).contains(Frame.with("", ""));
+    }
+
+    @Test
+    void onlyThesePagesHaveNoSnippet() {
+        assertThat(pages().stream().filter(p -> p.text().contains(UNREACHED)).map(Page::name))
+                .containsExactlyInAnyOrder(
+                        "GEO001", "GEO002", "LIM001", "LIM003", "LIM101", "LIM102", "MEA102", "MEA201", "MEA202",
+                        "MEA203", "PCE007", "PCE008", "PCE009", "PCE010", "PCE016", "PCE018", "PCE025", "PCE026",
+                        "PCE027", "PCE031");
+    }
+
     @TestFactory
     Stream<DynamicTest> eachPageShowsItsCodeAndMendsIt() {
         Map<String, Code> codes = Codes.all();
