@@ -2,6 +2,7 @@ package org.gusset.core.draft;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.gusset.core.check.Finding;
 import org.gusset.core.diagnostic.Outcome;
@@ -12,6 +13,7 @@ import org.gusset.core.graph.Handle;
 import org.gusset.core.measure.Dimension;
 import org.gusset.core.measure.Measurements;
 import org.gusset.core.pattern.Assembly;
+import org.gusset.core.pattern.Dart;
 import org.gusset.core.pattern.Piece;
 
 /**
@@ -90,15 +92,17 @@ public final class Draft {
         }
     }
 
-    /** A piece: its node and what it names. */
+    /** A piece: its node, what it names, the names of its edges, and the darts by the edge that they open. */
     public record PieceNodes(
             String name,
             Handle<Assembly.Made> made,
             Handle<Piece> sound,
             List<Named> named,
             List<StepNodes> steps,
-            List<String> outline) {
+            List<String> outline,
+            Map<String, List<Handle<Dart>>> darts) {
         public PieceNodes {
+            darts = Map.copyOf(darts);
             named = List.copyOf(named);
             steps = List.copyOf(steps);
             outline = List.copyOf(outline);

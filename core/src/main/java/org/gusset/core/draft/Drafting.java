@@ -29,6 +29,7 @@ import org.gusset.core.measure.Dimension;
 import org.gusset.core.measure.Measurements;
 import org.gusset.core.measure.Quantity;
 import org.gusset.core.pattern.Assembly;
+import org.gusset.core.pattern.Dart;
 import org.gusset.core.pattern.Piece;
 import org.jspecify.annotations.Nullable;
 
@@ -362,13 +363,21 @@ final class Drafting {
                 lines.add(new PieceValues.NamedLine(
                         named.name(),
                         path.length(),
-                        path.length(),
+                        path.length() - taken(piece, named.name(), evaluation),
                         piece.outline().contains(named.name())));
             } else {
                 named(named, evaluation).ifPresent(values::add);
             }
         }
         return new PieceValues(piece.name(), values, points, lines);
+    }
+
+    /** What the darts of an edge take up, in mm. */
+    private static double taken(Draft.PieceNodes piece, String edge, Evaluation evaluation) {
+        return piece.darts().getOrDefault(edge, List.of()).stream()
+                .flatMap(d -> evaluation.value(d).stream())
+                .mapToDouble(Dart::intake)
+                .sum();
     }
 
     private String fingerprint(Choices choices) {

@@ -48,8 +48,12 @@ public record Assembly(
     /** The node's value. */
     public record Made(Outcome<Piece> piece) {}
 
-    /** An edge of the outline. */
-    public record EdgeInput(String name, int path, Place place) {}
+    /** An edge of the outline, and the darts that open it. */
+    public record EdgeInput(String name, int path, List<Integer> darts, Place place) {
+        public EdgeInput {
+            darts = List.copyOf(darts);
+        }
+    }
 
     /** What is said of one edge's allowance; empty for none. */
     public record EdgeAllowance(String edge, Optional<Formula> width, boolean turnedUp) {}
@@ -91,6 +95,9 @@ public record Assembly(
         /** Along a path. */
         record Line(int path) implements MarkInput {}
 
+        /** A dart inside the piece. */
+        record Inside(int dart) implements MarkInput {}
+
         /** Another piece laid with its origin at a point, tilted by an angle. */
         record Placed(int piece, int point, Optional<Formula> tilt) implements MarkInput {}
     }
@@ -111,8 +118,16 @@ public record Assembly(
         Values in =
                 mirror.isPresent() ? new Mirrored(given, Mirror.over(given.path(mirror.get()), "the mirror")) : given;
         List<PieceSpec.NamedPath> outline = new ArrayList<>();
+        List<PieceSpec.NotchSpec> notched = new ArrayList<>();
+        List<Mark> marked = new ArrayList<>();
         for (EdgeInput edge : edges) {
-            outline.add(new PieceSpec.NamedPath(edge.name(), in.path(edge.path()), edge.place()));
+            List<Dart> darts = edge.darts().stream().map(d -> (Dart) in.get(d)).toList();
+            Path drawn = in.path(edge.path());
+            outline.add(new PieceSpec.NamedPath(
+                    edge.name(), darts.isEmpty() ? drawn : Dart.opened(drawn, darts), edge.place()));
+            for (Dart dart : darts) {
+                mark(dart, edge, marked, notched);
+            }
         }
         Map<String, Allowance> widths = new LinkedHashMap<>();
         for (EdgeAllowance edge : allowances) {
@@ -131,13 +146,11 @@ public record Assembly(
             }
             cutting.add(new Cut(count(cut, in), cut.arrangement(), cut.cloth(), own));
         }
-        List<PieceSpec.NotchSpec> notched = new ArrayList<>();
         for (NotchInput notch : notches) {
             Path edge = in.path(notch.path());
             notched.add(new PieceSpec.NotchSpec(
                     notch.edge(), edge.at(notch.at().along(in, edge)), notch.strokes(), notch.place()));
         }
-        List<Mark> marked = new ArrayList<>();
         for (MarkInput mark : marks) {
             marks(mark, in, marked);
         }
@@ -168,6 +181,9 @@ public record Assembly(
             Object value = values.get(input);
             if (value instanceof Point point) {
                 return over.apply(point);
+            }
+            if (value instanceof Dart dart) {
+                return DartConstruction.transformed(dart, over);
             }
             if (value instanceof RowConstruction.Row row) {
                 return new RowConstruction.Row(
@@ -206,6 +222,18 @@ public record Assembly(
         return Optional.empty();
     }
 
+    /** The lines of a dart that opens an edge, and a notch at each of its legs. */
+    private static void mark(Dart dart, EdgeInput edge, List<Mark> marked, List<PieceSpec.NotchSpec> notched) {
+        if (dart.isNone()) {
+            return;
+        }
+        marked.add(new Mark.Line(dart.legA()));
+        marked.add(new Mark.Line(dart.foldLine()));
+        marked.add(new Mark.Line(dart.legB()));
+        notched.add(new PieceSpec.NotchSpec(edge.name(), dart.legA().start(), 1, edge.place()));
+        notched.add(new PieceSpec.NotchSpec(edge.name(), dart.legB().start(), 1, edge.place()));
+    }
+
     /** The points of an input: one, or those of a row. */
     private static List<Point> points(int input, Values in) {
         return in.get(input) instanceof RowConstruction.Row row ? row.points() : List.of(in.point(input));
@@ -216,6 +244,12 @@ public record Assembly(
             points(drill.point(), in).forEach(p -> marked.add(new Mark.Drill(p)));
         } else if (mark instanceof MarkInput.Button button) {
             points(button.point(), in).forEach(p -> marked.add(new Mark.Button(p)));
+        } else if (mark instanceof MarkInput.Inside inside) {
+            Dart dart = (Dart) in.get(inside.dart());
+            if (!dart.isNone()) {
+                marked.add(new Mark.Line(dart.legA()));
+                marked.add(new Mark.Line(dart.legB()));
+            }
         } else if (mark instanceof MarkInput.Line line) {
             marked.add(new Mark.Line(in.path(line.path())));
         } else if (mark instanceof MarkInput.Buttonhole hole) {

@@ -27,7 +27,6 @@ final class GrainArrow {
     /** How far the stitching line may be taken to stray while looking for room, in mm. */
     private static final double ROUGH = 0.05;
 
-    private final Path stitching;
     private final Vector way;
     private final List<Point> ring;
 
@@ -37,7 +36,6 @@ final class GrainArrow {
      * @param way the unit way along the warp
      */
     GrainArrow(Path stitching, Vector way) {
-        this.stitching = stitching;
         this.way = way;
         this.ring = stitching.flatten(ROUGH);
     }
@@ -112,8 +110,17 @@ final class GrainArrow {
         double clear = Double.POSITIVE_INFINITY;
         for (int i = 0; i < LOOKS; i++) {
             Point p = start.toward(end, (double) i / (LOOKS - 1));
-            clear = Math.min(clear, stitching.nearest(p).distance());
+            for (int k = 1; k < ring.size(); k++) {
+                clear = Math.min(clear, distance(p, ring.get(k - 1), ring.get(k)));
+            }
         }
         return clear;
+    }
+
+    private static double distance(Point p, Point from, Point to) {
+        Vector along = to.minus(from);
+        double square = along.dot(along);
+        double share = square == 0 ? 0 : p.minus(from).dot(along) / square;
+        return p.distance(from.toward(to, Math.max(0, Math.min(1, share))));
     }
 }

@@ -21,16 +21,11 @@ public sealed interface PieceMeasure extends Operation<Object> {
         }
     }
 
-    /**
-     * The length of an edge in all the copies that are worn, in mm.
-     *
-     * @param edge the edge's name
-     */
-    record LengthInAllCopies(String edge) implements PieceMeasure {
+    /** How many copies of each edge are worn, a plain number. */
+    record Worn() implements PieceMeasure {
         @Override
         public Object apply(Values in) {
-            Piece piece = (Piece) in.get(0);
-            return piece.edge(edge).map(e -> e.path().length() * piece.worn()).orElse(0.0);
+            return (double) ((Piece) in.get(0)).worn();
         }
     }
 

@@ -24,7 +24,7 @@ import org.locationtech.jts.operation.buffer.BufferParameters;
 /** Random pieces by seed, with the planar library JTS as the second opinion. The seed stands in the name of each failure. */
 class CuttingLineRandomTest {
     private static final GeometryFactory JTS = new GeometryFactory();
-    private static final int EACH = 40;
+    private static final int EACH = 25;
 
     /** Corners round a centre at random distances: never crosses itself, with many corners that point inwards. */
     private static List<Point> star(Random random, int corners, double least) {

@@ -97,7 +97,9 @@ pieceForm
 
 draft: DRAFT STRING words?;
 
-measure: MEASURE name (ALSO otherName (COMMA otherName)*)? (FROM range | ELSE value)* words?;
+measure: MEASURE name (ALSO otherName (COMMA otherName)*)? measureTail* words?;
+
+measureTail: FROM range | ELSE value;
 
 otherName: name | STRING;
 

@@ -25,6 +25,7 @@ import org.gusset.core.graph.Operation;
 import org.gusset.core.graph.Values;
 import org.gusset.core.measure.Dimension;
 import org.gusset.core.pattern.Assembly;
+import org.gusset.core.pattern.Dart;
 import org.gusset.core.pattern.Piece;
 import org.gusset.dsl.internal.resolve.CheckedDraft;
 import org.gusset.dsl.internal.resolve.Equations;
@@ -112,7 +113,7 @@ public final class Lowering {
 
     private static boolean valued(Symbol symbol) {
         return switch (symbol.role()) {
-            case MEASURE, CHOICE, FIT, VALUE, UNKNOWN, CLOTH, POINT, PATH, ROW -> true;
+            case MEASURE, CHOICE, FIT, VALUE, UNKNOWN, CLOTH, POINT, PATH, ROW, DART -> true;
             default -> false;
         };
     }
@@ -204,8 +205,17 @@ public final class Lowering {
         Handle<?> sound = handles.get(piece.symbol());
         if (made != null && sound != null) {
             draft.add(new Draft.PieceNodes(
-                    piece.symbol().name(), made, as(sound, Piece.class), named, steps, piece.outline()));
+                    piece.symbol().name(), made, as(sound, Piece.class), named, steps, piece.outline(), darts(piece)));
         }
+    }
+
+    private Map<String, List<Handle<Dart>>> darts(CheckedDraft.Piece piece) {
+        Map<String, List<Handle<Dart>>> darts = new HashMap<>();
+        piece.darts()
+                .forEach((edge, symbols) -> darts.put(
+                        edge,
+                        symbols.stream().map(s -> as(symbol(s), Dart.class)).toList()));
+        return darts;
     }
 
     private Handle<?> mirrored(Symbol symbol, Handle<?> handle, Handle<?> mirror) {

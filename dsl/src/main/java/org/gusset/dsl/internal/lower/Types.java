@@ -4,6 +4,7 @@ import org.gusset.core.construct.RowConstruction;
 import org.gusset.core.diagnostic.Phrase;
 import org.gusset.core.geometry.Path;
 import org.gusset.core.geometry.Point;
+import org.gusset.core.pattern.Dart;
 import org.gusset.core.pattern.Piece;
 import org.gusset.dsl.internal.resolve.Type;
 
@@ -18,6 +19,8 @@ final class Types {
             return Point.class;
         } else if (type.equals(Type.ROW)) {
             return RowConstruction.Row.class;
+        } else if (type.equals(Type.DART)) {
+            return Dart.class;
         } else if (type.path()) {
             return Path.class;
         } else if (type.equals(Type.TRUTH)) {

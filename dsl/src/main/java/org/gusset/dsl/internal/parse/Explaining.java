@@ -44,15 +44,17 @@ final class Explaining {
                     Hint.of("unit.name", "Write `{unit}`.", "unit", unit.get()).replacing(span, unit.get()),
                     "found",
                     text);
-        } else if (Words.isReserved(type) && name && (!value || Words.isStatement(type) || Words.isUnit(type))) {
-            Misnomers.tell(found, head(tokens), spans, faults);
+        } else if (name && Words.isReserved(type) && meantAsName(type, value, tokens)) {
+            int head = headAt(tokens);
+            boolean first = head + 1 < tokens.size() && tokens.get(head + 1) == found;
+            Misnomers.tell(found, first ? tokens.get(head).getType() : Token.EOF, spans, faults);
         } else if (expected.contains(GussetLexer.BY) && beginsAmount(type)) {
             Span at = new Span(
                     span.source(), span.start(), span.start(), span.line(), span.column(), span.line(), span.column());
             faults.tell(
                     SyntaxCode.MISSING_BY,
                     span,
-                    Hint.of("by.add", "Write `by {found}`.", "found", text).replacing(at, "by "));
+                    Hint.of("by.add", "Write `by` before it, as in `by 3 cm`.").replacing(at, "by "));
         } else {
             faults.tell(
                     SyntaxCode.UNEXPECTED,
@@ -63,6 +65,18 @@ final class Explaining {
                     "expected",
                     Words.expected(expected));
         }
+    }
+
+    /** A connecting word where a name is wanted mostly means that the name is missing, but not in a list of new names. */
+    private static boolean meantAsName(int type, boolean value, List<CommonToken> tokens) {
+        if (Words.isStatement(type) || Words.isUnit(type)) {
+            return true;
+        }
+        return !value
+                && switch (tokens.get(0).getType()) {
+                    case GussetLexer.RULE, GussetLexer.USE, GussetLexer.SOLVE, GussetLexer.CHOOSE -> true;
+                    default -> false;
+                };
     }
 
     private static boolean beginsAmount(int type) {
@@ -82,15 +96,17 @@ final class Explaining {
         faults.tell(
                 SyntaxCode.ENDS_EARLY,
                 spans.of(last),
-                Hint.of("statement.finish", "Finish the statement with {expected}.", "expected", wanted),
+                form(tokens)
+                        .orElseGet(() -> Hint.of(
+                                "statement.finish", "Finish the statement with {expected}.", "expected", wanted)),
                 "after",
                 last.getText(),
                 "expected",
                 wanted);
     }
 
-    /** What the statement is that these tokens begin. */
-    private static int head(List<CommonToken> tokens) {
+    /** Where the word stands that says what these tokens are a statement of. */
+    private static int headAt(List<CommonToken> tokens) {
         int at = 0;
         while (at + 1 < tokens.size()
                 && (tokens.get(at).getType() == GussetLexer.CHANGE
@@ -98,22 +114,33 @@ final class Explaining {
                 && Words.isStatement(tokens.get(at + 1).getType())) {
             at++;
         }
-        return tokens.isEmpty() ? Token.EOF : tokens.get(at).getType();
+        return at;
+    }
+
+    private Optional<Hint> form(List<CommonToken> tokens) {
+        return tokens.isEmpty() ? Optional.empty() : form(tokens.get(headAt(tokens)).getType());
+    }
+
+    private static Optional<Hint> form(int head) {
+        return Forms.of(head).map(f -> Hint.of("hint.form", "It is written as in {form}.", "form", f));
     }
 
     private Hint hint(Token found, List<CommonToken> tokens) {
-        int head = tokens.isEmpty() ? Token.EOF : tokens.get(0).getType();
-        String word = tokens.isEmpty() ? "" : tokens.get(0).getText();
-        if (found.getType() == GussetLexer.EQUALS) {
+        int type = found.getType();
+        int at = tokens.indexOf(found);
+        int next = at + 1 < tokens.size() ? tokens.get(at + 1).getType() : Token.EOF;
+        if (type == GussetLexer.EQUALS) {
             return Hint.of("hint.equals", "`=` gives a name its value, as in `let x = 3 cm`; to compare, say `is`.");
-        } else if (head == GussetLexer.TURNED || found.getType() == GussetLexer.TURNED) {
+        } else if (type == GussetLexer.DOT && next == GussetLexer.NUMBER) {
+            return Hint.of(
+                    "hint.zero", "Write `0.{digits}`.", "digits", tokens.get(at + 1).getText());
+        } else if (at > 0 && tokens.get(0).getType() == GussetLexer.CHANGE && at == headAt(tokens)) {
+            return form(GussetLexer.CHANGE).orElseThrow();
+        } else if (type == GussetLexer.TURNED_UP && tokens.get(0).getType() != GussetLexer.ALLOW) {
             return Hint.of("hint.turned", "`turned up` belongs to `allow`; a turn is `turned 30 deg about P`.");
         }
-        return Hint.of(
-                "hint.form",
-                "See how `{word}` is written in the language reference, or begin the next statement on a line of its own.",
-                "word",
-                word);
+        return form(tokens)
+                .orElseGet(() -> Hint.of("hint.value", "A value is written as in `chest / 4 + 3 cm` or `length(hem)`."));
     }
 
     private static @org.jspecify.annotations.Nullable Token before(Token found, List<CommonToken> tokens) {

@@ -54,6 +54,7 @@ final class ExprBuilder {
     private final Faults faults;
     private final ParseLimits limits;
     private final Texts texts;
+    private int parts;
 
     ExprBuilder(Spans spans, Faults faults, ParseLimits limits, Texts texts) {
         this.spans = spans;
@@ -118,12 +119,24 @@ final class ExprBuilder {
         return moved(base, context.move());
     }
 
-    private boolean tooMany(int parts, Span span) {
-        if (parts > limits.parts()) {
-            faults.tell(SyntaxCode.TOO_MANY_PARTS, span, "most", limits.parts());
-            return true;
+    /** A new statement begins: its parts are counted from none. */
+    void begin() {
+        parts = 0;
+    }
+
+    /** Counts the parts that some terms add to the statement; true, and told, if they are too many. */
+    private boolean tooMany(int terms, Span span) {
+        parts += terms - 1;
+        if (parts <= limits.parts()) {
+            return false;
         }
-        return false;
+        faults.tell(
+                SyntaxCode.TOO_MANY_PARTS,
+                span,
+                Hint.of("parts.name", "Give stretches of it names of their own with `let`."),
+                "most",
+                limits.parts());
+        return true;
     }
 
     Expr condition(ConditionContext context) {
@@ -152,7 +165,7 @@ final class ExprBuilder {
 
     private Expr negation(NegationContext context) {
         Expr inner = comparison(context.comparison());
-        if (tooMany(context.NOT().size(), span(context))) {
+        if (tooMany(context.NOT().size() + 1, span(context))) {
             return new Expr.Broken(span(context));
         }
         for (int i = context.NOT().size() - 1; i >= 0; i--) {
@@ -221,7 +234,7 @@ final class ExprBuilder {
 
     Expr unary(UnaryContext context) {
         Expr inner = primary(context.primary());
-        if (tooMany(context.MINUS().size(), span(context))) {
+        if (tooMany(context.MINUS().size() + 1, span(context))) {
             return new Expr.Broken(span(context));
         }
         for (int i = context.MINUS().size() - 1; i >= 0; i--) {
@@ -306,7 +319,7 @@ final class ExprBuilder {
 
     private Expr moved(Expr base, List<MoveContext> moves) {
         Expr shape = base;
-        if (!moves.isEmpty() && tooMany(moves.size(), span(moves.get(0)))) {
+        if (!moves.isEmpty() && tooMany(moves.size() + 1, span(moves.get(0)))) {
             return new Expr.Broken(base.span());
         }
         for (MoveContext move : moves) {

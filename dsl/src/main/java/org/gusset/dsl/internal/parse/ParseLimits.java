@@ -5,7 +5,7 @@ package org.gusset.dsl.internal.parse;
  *
  * @param length the most characters of a text
  * @param nesting how deep brackets and blocks may nest
- * @param parts the most operators or moves of one expression
+ * @param parts the most operators and moves of one statement
  */
 public record ParseLimits(int length, int nesting, int parts) {
     public static ParseLimits defaults() {

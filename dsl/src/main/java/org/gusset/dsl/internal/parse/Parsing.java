@@ -1,6 +1,7 @@
 package org.gusset.dsl.internal.parse;
 
 import org.gusset.core.diagnostic.Fact;
+import org.gusset.core.diagnostic.Hint;
 import org.gusset.core.diagnostic.Outcome;
 import org.gusset.dsl.Source;
 import org.gusset.dsl.syntax.DraftTree;
@@ -23,6 +24,7 @@ public final class Parsing {
             faults.tell(
                     SyntaxCode.TOO_LONG,
                     start.of(0, 0),
+                    Hint.of("length.split", "Split the draft into several files."),
                     "length",
                     Fact.number(text.length()),
                     "most",

@@ -5,13 +5,10 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Function;
 import org.antlr.v4.runtime.CommonToken;
-import org.antlr.v4.runtime.CommonTokenStream;
-import org.antlr.v4.runtime.ListTokenSource;
 import org.antlr.v4.runtime.Token;
-import org.antlr.v4.runtime.atn.PredictionMode;
-import org.gusset.core.diagnostic.Fact;
 import org.gusset.core.diagnostic.Hint;
 import org.gusset.core.diagnostic.Span;
 import org.gusset.dsl.Source;
@@ -27,14 +24,14 @@ import org.jspecify.annotations.Nullable;
  */
 final class Reader {
     private final Source source;
-    private final ParseLimits limits;
+    private final Nesting nesting;
     private final Faults faults;
     private final Spans spans;
     private final Explaining explaining;
     private final ExprBuilder exprs;
     private final StatementBuilder builder;
-    private final GussetParser parser = parser();
-    private final GussetParser holeParser = parser();
+    private final Rules rules = new Rules();
+    private final Rules holeRules = new Rules();
     private final List<CommonToken> tokens;
     private final Misnomers misnomers;
     private final Deque<Block> blocks = new ArrayDeque<>();
@@ -43,7 +40,6 @@ final class Reader {
 
     Reader(Source source, ParseLimits limits, Faults faults) {
         this.source = source;
-        this.limits = limits;
         this.faults = faults;
         this.spans = new Spans(source.name(), source.text());
         this.explaining = new Explaining(spans, faults);
@@ -51,7 +47,8 @@ final class Reader {
         ExprBuilder exprs = new ExprBuilder(spans, faults, limits, texts);
         this.exprs = exprs;
         this.builder = new StatementBuilder(spans, faults, exprs, texts);
-        this.tokens = new Tokens(spans, faults, source.text(), 0).read();
+        this.nesting = new Nesting(limits.nesting(), spans, faults);
+        this.tokens = nesting.bounded(new Tokens(spans, faults, source.text(), 0).read());
         this.misnomers = new Misnomers(tokens, spans, faults);
     }
 
@@ -74,27 +71,17 @@ final class Reader {
     private record Block(
             Kind kind, List<Statement> body, Token opening, Function<Span, Optional<Statement>> finish, Span head) {}
 
-    private static GussetParser parser() {
-        GussetParser parser = new GussetParser(new CommonTokenStream(new ListTokenSource(List.of())));
-        parser.removeErrorListeners();
-        parser.setErrorHandler(new Strict());
-        parser.getInterpreter().setPredictionMode(PredictionMode.SLL);
-        return parser;
-    }
-
     DraftTree read() {
         Optional<Integer> version = version();
         List<Statement> file = new ArrayList<>();
         Span start = spans.of(0, 0);
         Token first = tokens.isEmpty() ? new CommonToken(Token.EOF) : tokens.get(0);
         blocks.addLast(new Block(Kind.FILE, file, first, s -> Optional.empty(), start));
-        if (!tooNested()) {
-            while (at < tokens.size()) {
-                next();
-            }
-            if (blocks.size() > 1) {
-                closeAll(tokens.get(tokens.size() - 1));
-            }
+        while (at < tokens.size()) {
+            next();
+        }
+        if (blocks.size() > 1) {
+            closeAll(tokens.get(tokens.size() - 1));
         }
         return new DraftTree(source.name(), version, file, broken);
     }
@@ -119,22 +106,6 @@ final class Reader {
         return Optional.of(1);
     }
 
-    private boolean tooNested() {
-        int depth = 0;
-        for (CommonToken token : tokens) {
-            if (token.getType() == GussetLexer.LPAREN || token.getType() == GussetLexer.LBRACE) {
-                depth++;
-            } else if (token.getType() == GussetLexer.RPAREN || token.getType() == GussetLexer.RBRACE) {
-                depth = Math.max(0, depth - 1);
-            }
-            if (depth > limits.nesting()) {
-                faults.tell(SyntaxCode.TOO_NESTED, spans.of(token), "most", Fact.number(limits.nesting()));
-                return true;
-            }
-        }
-        return false;
-    }
-
     private void next() {
         CommonToken token = tokens.get(at);
         int type = token.getType();
@@ -157,23 +128,66 @@ final class Reader {
         } else if (Words.isStatement(type)) {
             statements(token);
         } else {
-            List<CommonToken> chunk = chunk(at);
-            CommonToken before = at > 0 ? tokens.get(at - 1) : token;
+            noStatement(token);
+        }
+    }
+
+    /** Tells that a line begins with no statement word, and goes on with the word that was meant, or with the next statement. */
+    private void noStatement(CommonToken token) {
+        Span span = spans.of(token);
+        boolean alone = at == 0
+                || tokens.get(at - 1).getLine() < token.getLine()
+                || tokens.get(at - 1).getType() == GussetLexer.LBRACE
+                || tokens.get(at - 1).getType() == GussetLexer.RBRACE;
+        OptionalInt meant = alone ? Words.meantStatement(tokens, at) : OptionalInt.empty();
+        if (meant.isPresent()) {
+            String word = Words.statement(meant.getAsInt());
             faults.tell(
                     SyntaxCode.NO_STATEMENT,
-                    spans.of(token),
-                    Hint.of(
-                            "statement.word",
-                            at > 0 && before.getLine() == token.getLine()
-                                    ? "Begin the next statement on a line of its own, with its word: `point`, `line`, `let`."
-                                    : "A statement begins with its word: `point`, `line`, `let`, `measure`, ..."),
+                    span,
+                    Hint.of("statement.meant", "Did you mean `{word}`?", "word", word)
+                            .replacing(span, word),
                     "found",
                     token.getText());
-            if (chunk.size() > 1 && chunk.get(1).getType() == GussetLexer.EQUALS && Words.isName(type)) {
-                broken.add(new Name(token.getText(), spans.of(token)));
-            }
-            at += chunk.size();
+            CommonToken mended = new CommonToken(token);
+            mended.setText(token.getText());
+            mended.setType(meant.getAsInt());
+            tokens.set(at, mended);
+            return;
         }
+        faults.tell(
+                SyntaxCode.NO_STATEMENT,
+                span,
+                Hint.of(
+                        "statement.word",
+                        alone
+                                ? "A statement begins with its word: `point`, `line`, `let`, `measure`, ..."
+                                : "Begin the next statement on a line of its own, with its word: `point`, `line`, `let`."),
+                "found",
+                token.getText());
+        List<CommonToken> chunk = chunk(at);
+        if (chunk.size() > 1 && chunk.get(1).getType() == GussetLexer.EQUALS && Words.isName(token.getType())) {
+            broken.add(new Name(token.getText(), span));
+        }
+        int line = misspelt(chunk);
+        at += line > 0 ? line : chunk.size();
+    }
+
+    /** Where, behind its first token, a line of a chunk begins like a statement whose word is misspelt or missing; 0 if none does. */
+    private static int misspelt(List<CommonToken> chunk) {
+        int head = chunk.get(0).getType();
+        boolean lists = head == GussetLexer.SOLVE || head == GussetLexer.USE;
+        for (int i = 1; i < chunk.size(); i++) {
+            boolean first = chunk.get(i).getLine() > chunk.get(i - 1).getLine();
+            boolean named = !lists
+                    && Words.isName(chunk.get(i).getType())
+                    && i + 1 < chunk.size()
+                    && chunk.get(i + 1).getType() == GussetLexer.EQUALS;
+            if (first && (named || Words.meantStatement(chunk, i).isPresent())) {
+                return i;
+            }
+        }
+        return 0;
     }
 
     /** The tokens from one to where the next statement or brace stands. */
@@ -182,17 +196,13 @@ final class Reader {
         while (to < tokens.size()) {
             CommonToken token = tokens.get(to);
             int type = token.getType();
-            boolean first = token.getLine() > lastLine(tokens.get(to - 1));
+            boolean first = token.getLine() > tokens.get(to - 1).getLine();
             if (type == GussetLexer.LBRACE || type == GussetLexer.RBRACE || (first && Words.isStatement(type))) {
                 break;
             }
             to++;
         }
         return tokens.subList(from, to);
-    }
-
-    private static int lastLine(CommonToken token) {
-        return token.getLine();
     }
 
     private void statements(CommonToken token) {
@@ -209,47 +219,45 @@ final class Reader {
             head(token, chunk);
             return;
         }
-        at += chunk.size();
-        readStatements(chunk);
+        at += readStatements(chunk);
     }
 
-    private void readStatements(List<CommonToken> chunk) {
+    /** Reads the statements of a chunk and gives how many tokens that were. */
+    private int readStatements(List<CommonToken> chunk) {
         int from = 0;
         while (from < chunk.size()) {
             List<CommonToken> rest = chunk.subList(from, chunk.size());
             try {
-                CommonTokenStream stream = stream(parser, rest);
-                GussetParser.StatementContext context = parser.statement();
-                int read = stream.index();
-                if (read < rest.size() && !Words.isStatement(rest.get(read).getType())) {
-                    // Read once more with nothing allowed behind it, to know what could have gone on.
-                    stream(parser, rest);
-                    parser.single();
+                GussetParser.StatementContext context = rules.over(rest).statement();
+                int read = rules.read();
+                boolean onLine = read < rest.size()
+                        && rest.get(read).getLine() == rest.get(read - 1).getLine();
+                if (onLine && !Words.isStatement(rest.get(read).getType())) {
+                    rules.nothingMore(rest, Token.EOF);
                 }
                 place(builder.statement(context), rest.get(0));
                 from += read;
+                if (!onLine) {
+                    return from;
+                }
             } catch (Strict.Stop stop) {
                 if (!misnomers.rename(stop, rest)) {
-                    explaining.tell(stop, rest);
-                    name(rest).ifPresent(broken::add);
-                    CommonToken word = rest.get(rest.get(0).getType() == GussetLexer.CHANGE && rest.size() > 1 ? 1 : 0);
-                    blocks.getLast().body().add(new Statement.Broken(word.getText(), spans.of(rest.get(0))));
-                    return;
+                    int line = misspelt(rest);
+                    if (line == 0) {
+                        explaining.tell(stop, rest);
+                        name(rest).ifPresent(broken::add);
+                        boolean change = rest.get(0).getType() == GussetLexer.CHANGE && rest.size() > 1;
+                        blocks.getLast()
+                                .body()
+                                .add(new Statement.Broken(
+                                        rest.get(change ? 1 : 0).getText(), spans.of(rest.get(0))));
+                        return chunk.size();
+                    }
+                    return from + readStatements(rest.subList(0, line));
                 }
             }
         }
-    }
-
-    private static CommonTokenStream stream(GussetParser parser, List<CommonToken> tokens) {
-        List<Token> all = new ArrayList<>(tokens);
-        CommonToken end = new CommonToken(Token.EOF, "");
-        int last = tokens.isEmpty() ? 0 : tokens.get(tokens.size() - 1).getStopIndex() + 1;
-        end.setStartIndex(last);
-        end.setStopIndex(last - 1);
-        all.add(end);
-        CommonTokenStream stream = new CommonTokenStream(new ListTokenSource(all));
-        parser.setTokenStream(stream);
-        return stream;
+        return chunk.size();
     }
 
     /** Puts a statement where it stands, or tells that it stands wrong. */
@@ -278,11 +286,8 @@ final class Reader {
         Function<Span, Optional<Statement>> finish = s -> Optional.empty();
         boolean sound = true;
         try {
-            CommonTokenStream stream = stream(parser, chunk);
-            finish = heading(kind, body);
-            if (stream.index() < chunk.size()) {
-                throw new Strict.Stop(stream.LT(1), parser.getExpectedTokens());
-            }
+            finish = heading(kind, body, rules.over(chunk));
+            rules.nothingMore(chunk, GussetLexer.LBRACE);
         } catch (Strict.Stop stop) {
             sound = false;
             explaining.tell(stop, chunk);
@@ -306,7 +311,7 @@ final class Reader {
         blocks.addLast(new Block(kind, body, word, finish, head));
     }
 
-    private Function<Span, Optional<Statement>> heading(Kind kind, List<Statement> body) {
+    private Function<Span, Optional<Statement>> heading(Kind kind, List<Statement> body, GussetParser parser) {
         if (kind == Kind.PIECE) {
             GussetParser.PieceHeadContext head = parser.pieceHead();
             return whole -> Optional.of(builder.piece(head, body, whole));
@@ -368,15 +373,14 @@ final class Reader {
 
     /** The expression of a hole in a text. */
     private Expr hole(String text, int base) {
-        List<CommonToken> inside = new Tokens(spans, faults, text, base).read();
+        List<CommonToken> inside = nesting.bounded(new Tokens(spans, faults, text, base).read());
         Span span = spans.of(base, base + text.codePointCount(0, text.length()));
         if (inside.isEmpty()) {
             return new Expr.Broken(span);
         }
         while (true) {
             try {
-                stream(holeParser, inside);
-                return exprs.expr(holeParser.hole().expr());
+                return exprs.expr(holeRules.over(inside).hole().expr());
             } catch (Strict.Stop stop) {
                 if (!misnomers.rename(stop, inside)) {
                     explaining.tell(stop, inside);

@@ -1,10 +1,13 @@
 package org.gusset.dsl.internal.parse;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.antlr.v4.runtime.ParserRuleContext;
 import org.antlr.v4.runtime.tree.ParseTree;
+import org.gusset.core.diagnostic.Hint;
 import org.gusset.core.diagnostic.Span;
 import org.gusset.dsl.syntax.Direction;
 import org.gusset.dsl.syntax.Expr;
@@ -16,12 +19,14 @@ import org.jspecify.annotations.Nullable;
 /** Parse trees of statements to syntax trees. */
 final class StatementBuilder {
     private final Spans spans;
+    private final Faults faults;
     private final ExprBuilder exprs;
     private final Texts texts;
     private final PieceStatements pieces;
 
     StatementBuilder(Spans spans, Faults faults, ExprBuilder exprs, Texts texts) {
         this.spans = spans;
+        this.faults = faults;
         this.exprs = exprs;
         this.texts = texts;
         this.pieces = new PieceStatements(spans, faults, exprs, texts);
@@ -32,6 +37,7 @@ final class StatementBuilder {
     }
 
     Statement statement(GussetParser.StatementContext context) {
+        exprs.begin();
         if (context.fileStatement() != null) {
             return file(context.fileStatement());
         } else if (context.sharedStatement() != null) {
@@ -68,6 +74,23 @@ final class StatementBuilder {
 
     private Statement.Range range(GussetParser.RangeContext context) {
         return new Statement.Range(exprs.sum(context.sum(0)), exprs.sum(context.sum(1)));
+    }
+
+    /** Tells of tails that open with the same word: only one of them can hold. */
+    private void onlyOnce(List<? extends ParserRuleContext> tails) {
+        Set<String> words = new HashSet<>();
+        for (ParserRuleContext tail : tails) {
+            String word = tail.getStart().getText();
+            // Cloth lies folded or open, so these two exclude one another.
+            if (!words.add(word.equals("open") ? "folded" : word)) {
+                faults.tell(
+                        SyntaxCode.SAID_TWICE,
+                        spans.of(tail.getStart()),
+                        Hint.of("said.once", "Keep one of the two."),
+                        "word",
+                        word);
+            }
+        }
     }
 
     // ---- any level
@@ -147,12 +170,16 @@ final class StatementBuilder {
                             ? other.getText()
                             : texts.words(List.of(other.STRING().getSymbol())).plain());
         }
-        Optional<Statement.Range> range = context.range().isEmpty()
-                ? Optional.empty()
-                : Optional.of(range(context.range().get(context.range().size() - 1)));
-        Optional<Expr> otherwise = context.value().isEmpty()
-                ? Optional.empty()
-                : Optional.of(exprs.value(context.value().get(context.value().size() - 1)));
+        onlyOnce(context.measureTail());
+        Optional<Statement.Range> range = Optional.empty();
+        Optional<Expr> otherwise = Optional.empty();
+        for (GussetParser.MeasureTailContext tail : context.measureTail()) {
+            if (tail.range() != null) {
+                range = Optional.of(range(tail.range()));
+            } else {
+                otherwise = Optional.of(exprs.value(tail.value()));
+            }
+        }
         return new Statement.Measure(exprs.name(context.name()), also, range, otherwise, note(context.words()), span);
     }
 
@@ -205,6 +232,7 @@ final class StatementBuilder {
         List<Statement.Directed> repeat = List.of();
         List<Statement.Directed> shrinks = List.of();
         List<Statement.Directed> stretch = List.of();
+        onlyOnce(context.clothTail());
         for (GussetParser.ClothTailContext tail : context.clothTail()) {
             if (tail.LONG() != null) {
                 length = Optional.of(exprs.sum(tail.sum()));
@@ -258,6 +286,7 @@ final class StatementBuilder {
         List<Statement.Meeting> meetings = new ArrayList<>();
         Optional<Expr> within = Optional.empty();
         Optional<Statement.Pressed> pressed = Optional.empty();
+        onlyOnce(context.seamTail().stream().filter(t -> t.MEETING() == null).toList());
         for (GussetParser.SeamTailContext tail : context.seamTail()) {
             if (tail.MEETING() != null) {
                 meetings.add(new Statement.Meeting(tail.SMOOTH() != null, exprs.operand(tail.operand()), span(tail)));
@@ -320,6 +349,7 @@ final class StatementBuilder {
     }
 
     Statement.Piece piece(GussetParser.PieceHeadContext head, List<Statement> body, Span whole) {
+        exprs.begin();
         return new Statement.Piece(
                 exprs.name(head.name()),
                 origin(head),
@@ -330,6 +360,7 @@ final class StatementBuilder {
     }
 
     Statement.Strip strip(GussetParser.StripHeadContext head, List<Statement> body, Span whole) {
+        exprs.begin();
         return new Statement.Strip(
                 exprs.name(head.name()),
                 exprs.sum(head.sum(0)),

@@ -31,9 +31,10 @@ public enum SyntaxCode implements Code {
     UNCLOSED_HOLE("SYN024", "A `{` in a text opens a value, and its `}` is missing."),
     VERSION("SYN025", "This draft is written for version {version} of the language, and this library reads version 1."),
     CURLY_QUOTE("SYN026", "Curly quotes do not begin a text."),
+    SAID_TWICE("SYN027", "`{word}` is said twice in this statement."),
     TOO_LONG("LIM001", "The text has {length} characters, and {most} are allowed."),
     TOO_NESTED("LIM002", "Brackets and blocks are nested more than {most} deep here."),
-    TOO_MANY_PARTS("LIM003", "One expression has more than {most} parts.");
+    TOO_MANY_PARTS("LIM003", "This statement has more than {most} operators and moves.");
 
     private final String id;
     private final String english;

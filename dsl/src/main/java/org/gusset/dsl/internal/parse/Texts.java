@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiFunction;
 import org.antlr.v4.runtime.Token;
+import org.gusset.core.diagnostic.Hint;
 import org.gusset.core.diagnostic.Span;
 import org.gusset.dsl.syntax.Expr;
 import org.gusset.dsl.syntax.Words;
@@ -46,7 +47,12 @@ final class Texts {
                     plain.appendCodePoint(escaped);
                 } else {
                     String text = "\\" + Character.toString(escaped);
-                    faults.tell(SyntaxCode.BAD_ESCAPE, spans.of(start + i, start + i + 2), "text", text);
+                    faults.tell(
+                            SyntaxCode.BAD_ESCAPE,
+                            spans.of(start + i, start + i + 2),
+                            Hint.of("escape.double", "For the stroke itself write it twice."),
+                            "text",
+                            text);
                 }
                 i += 2;
             } else if (points[i] == '{') {
@@ -55,7 +61,10 @@ final class Texts {
                     close++;
                 }
                 if (close >= end) {
-                    faults.tell(SyntaxCode.UNCLOSED_HOLE, spans.of(start + i, start + i + 1));
+                    faults.tell(
+                            SyntaxCode.UNCLOSED_HOLE,
+                            spans.of(start + i, start + i + 1),
+                            Hint.of("hole.close", "Close it with `}`, or write `\\{` for the brace itself."));
                     break;
                 }
                 if (plain.length() > 0) {
@@ -64,7 +73,10 @@ final class Texts {
                 }
                 String inside = new String(points, i + 1, close - i - 1);
                 if (inside.isBlank()) {
-                    faults.tell(SyntaxCode.EMPTY_HOLE, spans.of(start + i, start + close + 1));
+                    faults.tell(
+                            SyntaxCode.EMPTY_HOLE,
+                            spans.of(start + i, start + close + 1),
+                            Hint.of("hole.fill", "Put a value in, or write `\\{\\}` for the braces themselves."));
                 } else {
                     parts.add(new Words.Hole(holes.apply(inside, start + i + 1)));
                 }

@@ -51,15 +51,20 @@ final class Tokens {
             CommonToken token = raw.get(i);
             Span span = spans.of(token);
             switch (token.getType()) {
-                case GussetLexer.STRAY -> faults.tell(SyntaxCode.STRAY, span, "found", token.getText());
+                case GussetLexer.STRAY -> stray(token, read, span);
                 case GussetLexer.UNCLOSED -> {
                     faults.tell(SyntaxCode.UNCLOSED_STRING, span, Hint.of("string.close", "Put a `\"` at its end."));
                     token.setType(GussetLexer.STRING);
                     token.setText(token.getText() + "\"");
                     read.add(token);
                 }
-                case GussetLexer.INCH_MARK, GussetLexer.FOOT_MARK, GussetLexer.DEGREE_SIGN ->
-                    unitSign(token, read, span);
+                case GussetLexer.INCH_MARK, GussetLexer.FOOT_MARK, GussetLexer.DEGREE_SIGN -> {
+                    if (i > 0 && raw.get(i - 1).getType() == GussetLexer.NUMBER) {
+                        unitSign(token, read, span);
+                    } else {
+                        stray(token, read, span);
+                    }
+                }
                 default -> {
                     if (token.getType() == GussetLexer.STRING && token.getText().startsWith("\u201c")) {
                         faults.tell(
@@ -72,6 +77,16 @@ final class Tokens {
             }
         }
         return read;
+    }
+
+    private void stray(CommonToken token, List<CommonToken> read, Span span) {
+        String text = token.getText();
+        faults.tell(SyntaxCode.STRAY, span, Strays.hint(text), "found", text);
+        int meant = Strays.meant(text);
+        if (meant >= 0) {
+            token.setType(meant);
+            read.add(token);
+        }
     }
 
     private void unitSign(CommonToken token, List<CommonToken> read, Span span) {
@@ -124,13 +139,12 @@ final class Tokens {
         if (base > 0) {
             return false;
         }
-        int line = tokens.get(i).getLine();
-        boolean first = i == 0 || tokens.get(i - 1).getLine() < line;
-        boolean last = i + 1 >= tokens.size() || tokens.get(i + 1).getLine() > line;
-        int next = last ? Token.EOF : tokens.get(i + 1).getType();
-        return next == GussetLexer.DART
-                || next == GussetLexer.NOTCH
-                || (first && (last || next == GussetLexer.RBRACE || Words.isName(next)));
+        int next = type(tokens, i + 1);
+        if (next == GussetLexer.DART || next == GussetLexer.NOTCH) {
+            return true;
+        }
+        boolean first = i == 0 || tokens.get(i - 1).getLine() < tokens.get(i).getLine();
+        return first && !Words.goesOn(type(tokens, i - 1)) && next != GussetLexer.EQUALS;
     }
 
     private static CommonToken as(CommonToken token, int type) {

@@ -5,9 +5,12 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
+import org.antlr.v4.runtime.CommonToken;
 import org.antlr.v4.runtime.Token;
 import org.antlr.v4.runtime.misc.IntervalSet;
+import org.gusset.core.diagnostic.Suggestions;
 
 /** What tokens are called in a drafter's words. */
 final class Words {
@@ -83,42 +86,61 @@ final class Words {
         };
     }
 
+    /** True for what cannot end a statement, so that the next line goes on with it. */
+    static boolean goesOn(int type) {
+        return isOperator(type)
+                || (type >= GussetLexer.LEFT && type <= GussetLexer.ANGLED)
+                || type == GussetLexer.COMMA
+                || type == GussetLexer.EQUALS
+                || type == GussetLexer.LPAREN;
+    }
+
     /** What is wanted, in at most five groups: "a value, a unit or `by`". */
     static String expected(IntervalSet tokens) {
+        boolean value = tokens.contains(GussetLexer.NUMBER) || tokens.contains(GussetLexer.LPAREN) && hasName(tokens);
+        boolean way = tokens.contains(GussetLexer.UP) && tokens.contains(GussetLexer.ALONG);
+        boolean move = tokens.contains(GussetLexer.PAST);
         Set<String> groups = new LinkedHashSet<>();
-        boolean value = tokens.contains(GussetLexer.NUMBER) || tokens.contains(GussetLexer.LPAREN);
-        boolean name = tokens.contains(GussetLexer.NAME);
         List<String> words = new ArrayList<>();
         for (int type : tokens.toList()) {
-            if (type == Token.EOF || isStatement(type)) {
+            if (type == Token.EOF) {
                 groups.add("the next statement");
+            } else if (isStatement(type) && tokens.contains(GussetLexer.OUTLINE)) {
+                groups.add("a definition such as `line hem` or `cut`");
             } else if (isUnit(type)) {
                 groups.add("a unit");
             } else if (isOperator(type) && !(value && type == GussetLexer.MINUS)) {
-                groups.add("an operator");
-            } else if (isMove(type) && tokens.contains(GussetLexer.PAST)) {
-                groups.add("a move");
+                groups.add(type == GussetLexer.PLUS && !tokens.contains(GussetLexer.TIMES) ? "`+`" : "an operator");
+            } else if (isMove(type) && (move || way)) {
+                groups.add(move ? "a move" : "a way such as `up` or `toward P`");
             } else if (type == GussetLexer.STRING && !value) {
                 groups.add("a text in quotes");
-            } else if (!isName(type) && !isOfValue(type, value) && !isPlumbing(type)) {
+            } else if (!(hasName(tokens) && isName(type))
+                    && !isOfValue(type, value)
+                    && !(way && type == GussetLexer.ALONG)
+                    && !isPlumbing(type)) {
                 literal(type).ifPresent(w -> words.add("`" + w + "`"));
             }
         }
         List<String> all = new ArrayList<>();
         if (value) {
             all.add("a value");
-        } else if (name) {
+        } else if (hasName(tokens)) {
             all.add("a name");
         }
         all.addAll(words);
         all.addAll(groups);
         if (all.isEmpty()) {
-            all.add("something else");
+            tokens.toList().forEach(t -> literal(t).ifPresent(w -> all.add("`" + w + "`")));
         }
         List<String> few = all.size() > MOST ? all.subList(0, MOST) : all;
-        return few.size() == 1
-                ? few.get(0)
+        return few.size() < 2
+                ? String.join("", few)
                 : String.join(", ", few.subList(0, few.size() - 1)) + " or " + few.get(few.size() - 1);
+    }
+
+    private static boolean hasName(IntervalSet tokens) {
+        return tokens.contains(GussetLexer.NAME);
     }
 
     private static boolean isOfValue(int type, boolean value) {
@@ -144,7 +166,15 @@ final class Words {
     }
 
     private static boolean isPlumbing(int type) {
-        return type == GussetLexer.BROKEN || type == GussetLexer.MORE || type == GussetLexer.EOF;
+        return switch (type) {
+            case GussetLexer.BROKEN,
+                    GussetLexer.MORE,
+                    GussetLexer.DOT,
+                    GussetLexer.LPAREN,
+                    GussetLexer.IF,
+                    GussetLexer.RBRACE -> true;
+            default -> false;
+        };
     }
 
     private static Optional<String> literal(int type) {
@@ -153,6 +183,40 @@ final class Words {
         }
         String literal = GussetLexer.VOCABULARY.getLiteralName(type);
         return literal == null ? Optional.empty() : Optional.of(literal.substring(1, literal.length() - 1));
+    }
+
+    /** A statement word as it is written. */
+    static String statement(int type) {
+        return literal(type).orElseThrow();
+    }
+
+    /**
+     * The statement word that was meant by a name at the beginning of a line. It must be near enough, and what follows must not go on
+     * with the name as if it were a value.
+     */
+    static OptionalInt meantStatement(List<CommonToken> tokens, int at) {
+        CommonToken token = tokens.get(at);
+        if (token.getType() != GussetLexer.NAME || at + 1 >= tokens.size()) {
+            return OptionalInt.empty();
+        }
+        CommonToken next = tokens.get(at + 1);
+        int type = next.getType();
+        boolean begins = isName(type)
+                || isReserved(type) && !goesOn(type)
+                || type == GussetLexer.NUMBER
+                || type == GussetLexer.STRING
+                || type == GussetLexer.FROM
+                || type == GussetLexer.ALONG
+                || type == GussetLexer.ABOUT;
+        if (!begins || next.getLine() > token.getLine()) {
+            return OptionalInt.empty();
+        }
+        List<String> words = new ArrayList<>();
+        for (int word = GussetLexer.DRAFT; word <= GussetLexer.DROP; word++) {
+            words.add(statement(word));
+        }
+        Optional<String> meant = Suggestions.nearest(token.getText(), words);
+        return meant.isEmpty() ? OptionalInt.empty() : OptionalInt.of(GussetLexer.DRAFT + words.indexOf(meant.get()));
     }
 
     /** Why a reserved word cannot be a name. */
@@ -190,6 +254,7 @@ final class Words {
             case "degree", "degrees", "degs" -> Optional.of("deg");
             case "radian", "radians" -> Optional.of("rad");
             case "percent", "pct" -> Optional.of("%");
+            case "mm", "cm", "m", "in", "ft", "yd", "deg", "rad" -> Optional.of(word.toLowerCase(Locale.ROOT));
             default -> Optional.empty();
         };
     }

@@ -1,6 +1,7 @@
 package org.gusset.dsl.internal.resolve;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.gusset.core.diagnostic.Span;
 import org.gusset.core.draft.Draft;
@@ -66,6 +67,7 @@ public record CheckedDraft(
      * @param mirror the line, in the frame of its statements, over which the finished piece is the mirror image
      * @param steps its teaching steps
      * @param outline the names of its edges
+     * @param darts the darts by the edge that they open
      */
     public record Piece(
             Symbol symbol,
@@ -73,11 +75,13 @@ public record CheckedDraft(
             Optional<Term> condition,
             Optional<Term> mirror,
             List<Step> steps,
-            List<String> outline) {
+            List<String> outline,
+            Map<String, List<Symbol>> darts) {
         public Piece {
             named = List.copyOf(named);
             steps = List.copyOf(steps);
             outline = List.copyOf(outline);
+            darts = Map.copyOf(darts);
         }
     }
 

@@ -59,6 +59,8 @@ final class Definitions {
             return Symbol.Role.POINT;
         } else if (statement instanceof Statement.Points) {
             return Symbol.Role.ROW;
+        } else if (statement instanceof Statement.EdgeDart || statement instanceof Statement.InnerDart) {
+            return Symbol.Role.DART;
         } else if (statement instanceof Statement.Unknown) {
             return Symbol.Role.UNKNOWN;
         } else if (statement instanceof Statement.Let) {
@@ -90,6 +92,7 @@ final class Definitions {
         return switch (role(statement)) {
             case POINT -> Type.POINT;
             case ROW -> Type.ROW;
+            case DART -> Type.DART;
             case PATH ->
                 statement instanceof Statement.Guide guide
                                 && (guide.kind() == Statement.GuideKind.ACROSS
@@ -121,8 +124,6 @@ final class Definitions {
     /** True for statements that the language has and this version cannot draw yet. */
     static boolean notDrawn(Statement statement) {
         return statement instanceof Statement.Use
-                || statement instanceof Statement.EdgeDart
-                || statement instanceof Statement.InnerDart
                 || statement instanceof Statement.Slash
                 || statement instanceof Statement.Pivot
                 || statement instanceof Statement.Lengthen

@@ -157,6 +157,9 @@ final class Expressions {
             return resolver.endOf(path, last.equals("start"), reference.span());
         }
         Optional<Symbol> symbol = resolver.lookUp(reference, at);
+        if (symbol.isPresent() && symbol.get().role() == Symbol.Role.DART) {
+            return Darts.part(symbol.get(), reference, at, this, messages);
+        }
         if (symbol.isPresent() && symbol.get().role() == Symbol.Role.ROW) {
             return ofRow(symbol.get(), reference, at);
         }

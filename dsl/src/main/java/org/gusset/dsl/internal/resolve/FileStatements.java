@@ -246,7 +246,7 @@ final class FileStatements {
     private Term sum(List<Expr> paths, Context at) {
         Term sum = null;
         for (Expr path : paths) {
-            Term length = expressions.functions().length(path, at);
+            Term length = expressions.functions().length(path, true, at);
             if (length.broken()) {
                 return length;
             }

@@ -4,12 +4,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.gusset.core.construct.Formula;
 import org.gusset.core.construct.Measuring;
 import org.gusset.core.construct.NumberFunction;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Span;
 import org.gusset.core.graph.Operation;
 import org.gusset.core.measure.Dimension;
+import org.gusset.core.pattern.DartConstruction;
 import org.gusset.core.pattern.PieceMeasure;
 import org.gusset.dsl.syntax.Expr;
 
@@ -36,8 +38,10 @@ final class Functions {
             return resolver.rules().call(rule.get(), call, at);
         }
         switch (name) {
-            case "length", "sewn":
-                return lengths(call, at);
+            case "length":
+                return lengths(call, false, at);
+            case "sewn":
+                return lengths(call, true, at);
             case "distance":
                 return points(call, 2, new Measuring.Distance(), Type.LENGTH, at);
             case "height":
@@ -98,31 +102,34 @@ final class Functions {
         return expressions.made(measuring, in, type, call.span());
     }
 
-    private Term lengths(Expr.Call call, Context at) {
+    private Term lengths(Expr.Call call, boolean sewn, Context at) {
         if (!count(call, !call.arguments().isEmpty(), "at least one path")) {
             return new Term.Broken(call.span());
         }
         Term sum = null;
         for (Expr argument : call.arguments()) {
-            Term length = length(argument, at);
+            Term length = length(argument, sewn, at);
             sum = sum == null || sum.broken()
                     ? length
                     : length.broken()
                             ? length
-                            : new Term.Arithmetic(
-                                    org.gusset.core.construct.Formula.Sign.PLUS, sum, length, Type.LENGTH, call.span());
+                            : new Term.Arithmetic(Formula.Sign.PLUS, sum, length, Type.LENGTH, call.span());
         }
         return sum == null ? new Term.Broken(call.span()) : sum;
     }
 
-    /** The sewn length of one side's part: of a path, or of an edge in all the copies that are worn. */
-    Term length(Expr argument, Context at) {
+    /**
+     * The length of a path, or of an edge in all the copies that are worn.
+     *
+     * @param sewn true to leave out what darts take up
+     */
+    Term length(Expr argument, boolean sewn, Context at) {
         Expr inner = argument;
         while (inner instanceof Expr.Group group) {
             inner = group.inner();
         }
         if (inner instanceof Expr.Reference reference && reference.all()) {
-            return lengthOfAll(reference, at);
+            return lengthOfAll(reference, sewn, at);
         }
         Term path = expressions.path(argument, at, "What is measured");
         if (path.type().equals(Type.ENDLESS)) {
@@ -135,10 +142,11 @@ final class Functions {
                     "has no length");
             return new Term.Broken(argument.span());
         }
-        return expressions.made(new Measuring.LengthOf(1), new Inputs(path), Type.LENGTH, argument.span());
+        Term length = expressions.made(new Measuring.LengthOf(1), new Inputs(path), Type.LENGTH, argument.span());
+        return sewn ? lessDarts(length, path, at) : length;
     }
 
-    private Term lengthOfAll(Expr.Reference reference, Context at) {
+    private Term lengthOfAll(Expr.Reference reference, boolean sewn, Context at) {
         Optional<Symbol> edge = resolver.lookUp(reference, at);
         if (edge.isEmpty() || edge.get().type().broken()) {
             return new Term.Broken(reference.span());
@@ -160,11 +168,31 @@ final class Functions {
             return new Term.Broken(reference.span());
         }
         Term whole = expressions.use(piece.get(), reference.span(), at);
-        return expressions.made(
-                new PieceMeasure.LengthInAllCopies(edge.get().name()),
-                new Inputs(whole),
-                Type.LENGTH,
-                reference.span());
+        Term path = expressions.use(edge.get(), reference.span(), at);
+        Term one = expressions.made(new Measuring.LengthOf(1), new Inputs(path), Type.LENGTH, reference.span());
+        Term worn = expressions.made(new PieceMeasure.Worn(), new Inputs(whole), Type.NUMBER, reference.span());
+        return worn.broken() || one.broken()
+                ? new Term.Broken(reference.span())
+                : new Term.Arithmetic(
+                        Formula.Sign.TIMES, sewn ? lessDarts(one, path, at) : one, worn, Type.LENGTH, reference.span());
+    }
+
+    /** The length of an edge less what the darts on it take up. */
+    private Term lessDarts(Term length, Term path, Context at) {
+        if (length.broken() || !(path instanceof Term.Ref edge)) {
+            return length;
+        }
+        Term sewn = length;
+        for (Symbol dart : resolver.dartsOn(edge.symbol().scope(), edge.symbol().name())) {
+            Term whole = expressions.use(dart, length.span(), at);
+            Term intake =
+                    expressions.made(new DartConstruction.Intake(), new Inputs(whole), Type.LENGTH, length.span());
+            if (intake.broken()) {
+                return intake;
+            }
+            sewn = new Term.Arithmetic(Formula.Sign.MINUS, sewn, intake, Type.LENGTH, length.span());
+        }
+        return sewn;
     }
 
     private Term piece(Expr.Call call, PieceMeasure measure, Context at) {

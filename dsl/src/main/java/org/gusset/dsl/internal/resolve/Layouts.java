@@ -122,6 +122,16 @@ final class Layouts {
                 notch(notch, at);
             } else if (statement instanceof Statement.Mark mark) {
                 mark(mark, at);
+            } else if (statement instanceof Statement.InnerDart dart) {
+                Symbol symbol = scope.own(dart.name().text());
+                if (symbol != null) {
+                    marks.add(new Assembly.MarkInput.Inside(
+                            in.add(expressions.use(symbol, dart.span(), new Context(scope, uses, -1)))));
+                }
+            } else if (statement instanceof Statement.EdgeDart dart) {
+                if (dart.edge() instanceof Expr.Reference reference && !edges.containsKey(reference.text())) {
+                    edge(reference);
+                }
             } else if (statement instanceof Statement.Label label) {
                 labels.add(in.add(expressions.words(label.words(), at)));
             } else if (statement instanceof Statement.Nest nest) {
@@ -166,7 +176,11 @@ final class Layouts {
                 }
                 int input = shape(path, at);
                 edges.put(name, input);
-                outline.add(new Assembly.EdgeInput(name, input, edge.span()));
+                List<Integer> darts = new ArrayList<>();
+                for (Symbol dart : resolver.dartsOn(scope, name)) {
+                    darts.add(in.add(expressions.use(dart, edge.span(), new Context(scope, uses, -1))));
+                }
+                outline.add(new Assembly.EdgeInput(name, input, darts, edge.span()));
             }
         }
 

@@ -34,6 +34,7 @@ public final class Resolver {
     private final Curves curves;
     private final Rules rules;
     private final Solves solves;
+    private final Darts darts;
     private final Layouts layouts;
     private final FileStatements fileStatements;
     private final Scope file = new Scope(null, "");
@@ -48,6 +49,7 @@ public final class Resolver {
         this.expressions = new Expressions(this, messages);
         this.curves = new Curves(expressions, messages);
         this.rules = new Rules(this, expressions, curves, messages);
+        this.darts = new Darts(expressions, messages);
         this.solves = new Solves(expressions, messages);
         this.layouts = new Layouts(this, expressions, messages);
         this.fileStatements = new FileStatements(this, expressions, messages);
@@ -332,6 +334,10 @@ public final class Resolver {
             term = curves.arc(arc.body(), arc.span(), at);
         } else if (statement instanceof Statement.Join join) {
             term = curves.join(join.parts(), join.span(), at);
+        } else if (statement instanceof Statement.EdgeDart dart) {
+            term = darts.onEdge(dart, at);
+        } else if (statement instanceof Statement.InnerDart dart) {
+            term = darts.inside(dart, at);
         } else if (statement instanceof Statement.Points points) {
             term = curves.row(points, at);
         } else if (statement instanceof Statement.Unknown unknown) {
@@ -405,7 +411,9 @@ public final class Resolver {
                 statement.edges().forEach(e -> outline.add(e.text()));
             }
         }
-        return new CheckedDraft.Piece(symbol, List.copyOf(scope.symbols()), condition, mirror, steps, outline);
+        Map<String, List<Symbol>> opened = new LinkedHashMap<>();
+        outline.forEach(edge -> opened.put(edge, dartsOn(scope, edge)));
+        return new CheckedDraft.Piece(symbol, List.copyOf(scope.symbols()), condition, mirror, steps, outline, opened);
     }
 
     private CheckedDraft.Step step(PieceBody body, Scope scope, int index) {
@@ -457,6 +465,15 @@ public final class Resolver {
         }
         if (parts.size() == 1) {
             return Optional.of(symbol);
+        }
+        if (symbol.role() == Symbol.Role.DART && parts.size() == 2) {
+            return Optional.of(symbol);
+        }
+        if (parts.size() == 3
+                && symbol.role() == Symbol.Role.PIECE
+                && rowIndex(parts).isEmpty()) {
+            return lookUp(new Expr.Reference(parts.subList(0, 2), false, reference.span()), at)
+                    .filter(inner -> inner.role() == Symbol.Role.DART);
         }
         if (parts.size() == 2
                 && symbol.role() == Symbol.Role.ROW
@@ -537,6 +554,15 @@ public final class Resolver {
 
     Optional<Symbol> pieceOf(Symbol symbol) {
         return Optional.ofNullable(file.own(symbol.scope().piece()));
+    }
+
+    /** The darts that open an edge, in file order. */
+    List<Symbol> dartsOn(Scope scope, String edge) {
+        return scope.symbols().stream()
+                .filter(s -> s.statement() instanceof Statement.EdgeDart dart
+                        && dart.edge() instanceof Expr.Reference reference
+                        && reference.text().equals(edge))
+                .toList();
     }
 
     /** True if the outline of a symbol's piece could not be read, which is told. */

@@ -22,6 +22,7 @@ public final class Symbol {
         POINT("a point"),
         PATH("a line"),
         ROW("a row of points"),
+        DART("a dart"),
         BROKEN("a broken definition");
 
         private final String words;

@@ -15,6 +15,7 @@ public sealed interface Type {
     /** A row of points, evenly along a path. */
     Type ROW = new Plain("a row of points");
 
+    Type DART = new Plain("a dart");
     Type PATH = new Plain("a path");
     /** A path that counts as endless and has no length of its own: {@code across from A}. */
     Type ENDLESS = new Plain("a guide");
@@ -65,7 +66,7 @@ public sealed interface Type {
     }
 
     default boolean shape() {
-        return path() || equals(POINT) || equals(ROW);
+        return path() || equals(POINT) || equals(ROW) || equals(DART);
     }
 
     /** The dimension of an amount; that of a plain number for anything else. */
