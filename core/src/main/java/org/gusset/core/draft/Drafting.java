@@ -273,7 +273,10 @@ final class Drafting {
     /** Why checks that were asked for could not be worked out: nothing else asks for their nodes. */
     private List<Diagnostic> faultyChecks(Evaluation evaluation) {
         List<Handle<?>> checks = new ArrayList<>();
-        draft.measures().forEach(m -> m.range().filter(r -> evaluation.value(m.value()).isPresent()).ifPresent(checks::add));
+        draft.measures()
+                .forEach(m -> m.range()
+                        .filter(r -> evaluation.value(m.value()).isPresent())
+                        .ifPresent(checks::add));
         draft.options().forEach(o -> o.range().ifPresent(checks::add));
         draft.checks().forEach(c -> checks.add(c.finding()));
         return checks.stream().flatMap(c -> evaluation.fault(c).stream()).toList();

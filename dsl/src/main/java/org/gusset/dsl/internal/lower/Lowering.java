@@ -246,7 +246,7 @@ public final class Lowering {
         Term.Made made = (Term.Made) term;
         return as(
                 graph.define(
-                        "", Finding.class, as(made.operation(), Finding.class), made.span(), inputs(made.inputs())),
+                        "", Finding.class, Lowering.<Finding>typed(made.operation()), made.span(), inputs(made.inputs())),
                 Finding.class);
     }
 
@@ -383,7 +383,7 @@ public final class Lowering {
 
     private <T> Handle<T> node(
             String name, Class<T> type, Operation<?> operation, Place place, List<Handle<?>> inputs) {
-        return graph.define(name, type, as(operation, type), place, inputs);
+        return graph.define(name, type, Lowering.<T>typed(operation), place, inputs);
     }
 
     private List<Handle<?>> inputs(List<Term> terms) {
@@ -409,7 +409,7 @@ public final class Lowering {
     }
 
     @SuppressWarnings("unchecked") // as above
-    private static <T> Operation<T> as(Operation<?> operation, Class<T> type) {
+    private static <T> Operation<T> typed(Operation<?> operation) {
         return (Operation<T>) operation;
     }
 }

@@ -244,13 +244,7 @@ final class Reader {
                 if (!misnomers.rename(stop, rest)) {
                     int line = misspelt(rest);
                     if (line == 0) {
-                        explaining.tell(stop, rest);
-                        name(rest).ifPresent(broken::add);
-                        boolean change = rest.get(0).getType() == GussetLexer.CHANGE && rest.size() > 1;
-                        blocks.getLast()
-                                .body()
-                                .add(new Statement.Broken(
-                                        rest.get(change ? 1 : 0).getText(), spans.of(rest.get(0))));
+                        broken(stop, rest);
                         return chunk.size();
                     }
                     return from + readStatements(rest.subList(0, line));
@@ -258,6 +252,15 @@ final class Reader {
             }
         }
         return chunk.size();
+    }
+
+    /** Tells why a statement cannot be read, and keeps its word and its name. */
+    private void broken(Strict.Stop stop, List<CommonToken> tokens) {
+        explaining.tell(stop, tokens);
+        name(tokens).ifPresent(broken::add);
+        boolean changed = tokens.get(0).getType() == GussetLexer.CHANGE && tokens.size() > 1;
+        CommonToken word = tokens.get(changed ? 1 : 0);
+        blocks.getLast().body().add(new Statement.Broken(word.getText(), spans.of(tokens.get(0))));
     }
 
     /** Puts a statement where it stands, or tells that it stands wrong. */
@@ -291,8 +294,7 @@ final class Reader {
         } catch (Strict.Stop stop) {
             sound = false;
             explaining.tell(stop, chunk);
-            name(chunk).ifPresent(broken::add);
-            finish = s -> Optional.empty();
+            finish = brokenHead(kind, List.copyOf(chunk), body);
         }
         boolean inside = blocks.getLast().kind() != Kind.FILE;
         if (sound && kind == Kind.STEP && !inside) {
@@ -309,6 +311,14 @@ final class Reader {
             faults.tell(SyntaxCode.MISSING_OPEN, head, Hint.of("brace.open", "Write `{` at the end of this line."));
         }
         blocks.addLast(new Block(kind, body, word, finish, head));
+    }
+
+    private Function<Span, Optional<Statement>> brokenHead(Kind kind, List<CommonToken> head, List<Statement> body) {
+        BrokenHeads heads = new BrokenHeads(spans);
+        if (kind == Kind.PIECE) {
+            return whole -> Optional.of(heads.piece(head, body, whole));
+        }
+        return kind == Kind.STRIP ? whole -> Optional.of(heads.strip(head, body, whole)) : whole -> Optional.empty();
     }
 
     private Function<Span, Optional<Statement>> heading(Kind kind, List<Statement> body, GussetParser parser) {

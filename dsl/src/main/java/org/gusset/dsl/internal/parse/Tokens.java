@@ -119,13 +119,6 @@ final class Tokens {
             } else if (token.getType() == GussetLexer.TURNED && type(tokens, i + 1) == GussetLexer.UP) {
                 joined.add(merged(token, tokens.get(i + 1), GussetLexer.TURNED_UP));
                 i += 2;
-            } else if (token.getType() == GussetLexer.DROP
-                    && type(tokens, i + 1) != GussetLexer.DART
-                    && type(tokens, i + 1) != GussetLexer.NOTCH) {
-                // A drop of the shoulder is too good a name to be taken away by `drop dart` and `drop notch`.
-                token.setType(GussetLexer.NAME);
-                joined.add(token);
-                i++;
             } else {
                 joined.add(token);
                 i++;

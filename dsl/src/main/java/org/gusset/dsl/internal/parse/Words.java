@@ -97,7 +97,7 @@ final class Words {
 
     /** What is wanted, in at most five groups: "a value, a unit or `by`". */
     static String expected(IntervalSet tokens) {
-        boolean value = tokens.contains(GussetLexer.NUMBER) || tokens.contains(GussetLexer.LPAREN) && hasName(tokens);
+        boolean value = tokens.contains(GussetLexer.NUMBER) || (tokens.contains(GussetLexer.LPAREN) && hasName(tokens));
         boolean way = tokens.contains(GussetLexer.UP) && tokens.contains(GussetLexer.ALONG);
         boolean move = tokens.contains(GussetLexer.PAST);
         Set<String> groups = new LinkedHashSet<>();
@@ -202,7 +202,7 @@ final class Words {
         CommonToken next = tokens.get(at + 1);
         int type = next.getType();
         boolean begins = isName(type)
-                || isReserved(type) && !goesOn(type)
+                || (isReserved(type) && !goesOn(type))
                 || type == GussetLexer.NUMBER
                 || type == GussetLexer.STRING
                 || type == GussetLexer.FROM

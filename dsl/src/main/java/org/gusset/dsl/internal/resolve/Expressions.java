@@ -266,7 +266,7 @@ final class Expressions {
                 return new Term.Broken(expr.span());
             }
         }
-        Optional<String> frame = frame(List.of(then, otherwise), type, expr.span());
+        Optional<String> frame = frame(List.of(then, otherwise), type);
         return frame.isEmpty()
                 ? new Term.Broken(expr.span())
                 : new Term.Choice(condition, then, otherwise, type, frame.get(), expr.span());
@@ -408,14 +408,14 @@ final class Expressions {
         if (inputs.broken()) {
             return new Term.Broken(span);
         }
-        Optional<String> frame = frame(inputs.terms(), type, span);
+        Optional<String> frame = frame(inputs.terms(), type);
         return frame.isEmpty()
                 ? new Term.Broken(span)
                 : new Term.Made(operation, inputs.terms(), type, type.shape() ? frame.get() : "", span);
     }
 
     /** The one frame in which shapes lie; says so if there are two. */
-    private Optional<String> frame(List<Term> terms, Type type, Span span) {
+    private Optional<String> frame(List<Term> terms, Type type) {
         String frame = "";
         for (Term term : terms) {
             if (term.type().shape() && !term.frame().isEmpty()) {

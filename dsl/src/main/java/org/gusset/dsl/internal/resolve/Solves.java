@@ -138,10 +138,10 @@ final class Solves {
             reached.put(equations, reachable(equations));
         }
         for (Equations equations : all) {
-            equations.inner().addAll(between(equations, reached.get(equations)));
+            equations.inner().addAll(between(equations, reached.getOrDefault(equations, Set.of())));
         }
         for (Equations equations : all) {
-            Set<Symbol> outer = new LinkedHashSet<>(reached.get(equations));
+            Set<Symbol> outer = new LinkedHashSet<>(reached.getOrDefault(equations, Set.of()));
             outer.removeAll(equations.inner());
             equations.unknowns().forEach(outer::remove);
             boolean useless =
