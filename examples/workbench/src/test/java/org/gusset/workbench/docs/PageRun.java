@@ -144,7 +144,8 @@ final class PageRun {
         if (running.isEmpty() && name.equals(FRAMES_PIECE)) {
             return Frame.with("", lines.indent(2));
         }
-        Matcher head = Pattern.compile("(?m)^piece " + name + "\\b[^{]*\\{(?s:.*?)^}$").matcher(running);
+        Matcher head =
+                Pattern.compile("(?m)^piece " + name + "\\b[^{]*\\{(?s:.*?)^}$").matcher(running);
         if (!head.find()) {
             throw new AssertionError(snippet.place() + ": the draft so far has no piece " + name);
         }

@@ -44,9 +44,8 @@ class TutorialTest {
     void theMessageThatThePageShowsIsTheRealOne(@TempDir Path folder) throws IOException {
         Path mistyped = folder.resolve("smock.gusset");
         Files.writeString(mistyped, Files.readString(SMOCK).replace("(chest + ease)", "(chets + ease)"));
-        String told = Shell.run("sh examples/gusset check " + mistyped)
-                .out()
-                .replace(mistyped.toString(), "smock.gusset");
+        String told =
+                Shell.run("sh examples/gusset check " + mistyped).out().replace(mistyped.toString(), "smock.gusset");
         String page = Page.read(TUTORIAL.resolve("6-messages.md")).text();
         int from = page.indexOf("```\nsmock.gusset:") + "```\n".length();
         String shown = page.substring(from, page.indexOf("```", from));
