@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -51,9 +50,10 @@ class JavaPageTest {
 
     @Test
     void everyExampleOfThePageIsACompiledOne() throws IOException {
-        String source =
-                shipped("examples/workbench/src/test/java/org/gusset/workbench/docs/JavaRoad.java").replace("\r", "");
-        Matcher region = Pattern.compile("(?s) {4}// [a-z ]+\n( {4}static.*?) {4}// end\n").matcher(source);
+        String source = shipped("examples/workbench/src/test/java/org/gusset/workbench/docs/JavaRoad.java")
+                .replace("\r", "");
+        Matcher region = Pattern.compile("(?s) {4}// [a-z ]+\n( {4}static.*?) {4}// end\n")
+                .matcher(source);
         StringBuilder compiled = new StringBuilder();
         while (region.find()) {
             compiled.append(region.group(1).replaceAll("(?m)^ {4}", "")).append("---\n");
@@ -78,7 +78,8 @@ class JavaPageTest {
     void messagesAreWrittenForPeopleAndPrograms() {
         assertThat(JavaRoad.messages(Source.of("trial.gusset", "draft \"Trial\"\nlet a = bust / 2\n")))
                 .startsWith("trial.gusset:2:9: error NAM001");
-        assertThat(JavaRoad.messages(Source.of("trial.gusset", "draft \"Trial\"\nlet a = 2 cm\n")).strip())
+        assertThat(JavaRoad.messages(Source.of("trial.gusset", "draft \"Trial\"\nlet a = 2 cm\n"))
+                        .strip())
                 .startsWith("[");
     }
 
@@ -99,8 +100,8 @@ class JavaPageTest {
 
     @Test
     void theClothOfASkirtIsItsRingAndItsBand() throws IOException {
-        // Closed form at the cutting line: the half ring from radius r - 1 cm to R + 1 cm, and two oblongs of 1.5 cm for
-        // the back seam, which is straight; the band is 73 by 6 cm with 1 cm round it. r = 70 / pi, R = r + 60.
+        // Closed form at the cutting line: the half ring from r - 1 cm to R + 1 cm, and an oblong of 1.5 cm at each end
+        // of the back seam; the band is 73 by 6 cm with 1 cm round it. r = 70 / pi, R = r + 60.
         double inner = 70 / Math.PI - 1;
         double outer = 70 / Math.PI + 61;
         double ring = Math.PI / 2 * (outer * outer - inner * inner);
@@ -113,8 +114,7 @@ class JavaPageTest {
     @Test
     void nothingFailsForASoundBodyAndMuchForAnImpossibleOne() throws IOException {
         assertThat(JavaRoad.failed(skirt())).isEmpty();
-        Drawing small = smock().evaluate(
-                        cast().get(1).with("chest", Quantity.of(20, Unit.CM)), Choices.none())
+        Drawing small = smock().evaluate(cast().get(1).with("chest", Quantity.of(20, Unit.CM)), Choices.none())
                 .value()
                 .orElseThrow();
         assertThat(JavaRoad.failed(small)).contains("chest");
@@ -156,12 +156,7 @@ class JavaPageTest {
 
     @Test
     void aParallelOfACurveIsLongerByDistanceTimesTurn() {
-        // Closed form: a parallel copy differs by distance times total turning; from -110 to 0 degrees the curve turns left by 110.
+        // Closed form: a parallel copy differs by its distance times the turn, here 110 degrees.
         assertThat(Math.abs(JavaRoad.armhole())).isCloseTo(15 * Math.toRadians(110), within(0.02));
-    }
-
-    @Test
-    void thePageTellsOfFilesThatAreThere() {
-        assertThat(Path.of(Page.root().toString(), "docs/reference/java-api.md")).exists();
     }
 }

@@ -36,7 +36,8 @@ final class JavaRoad {
 
     // whole road
     static String sheet(String text) {
-        Draft draft = Gusset.compile(Source.of("half-circle-skirt.gusset", text)).orThrow();
+        Draft draft =
+                Gusset.compile(Source.of("half-circle-skirt.gusset", text)).orThrow();
         Measurements maren = Measurements.of("Maren Oddway")
                 .with("waist", Quantity.of(31, Unit.IN))
                 .with("side_length", Quantity.of(70, Unit.CM));
@@ -104,7 +105,8 @@ final class JavaRoad {
         try {
             List<Future<Drawing>> running = new ArrayList<>();
             for (Measurements body : bodies) {
-                running.add(threads.submit(() -> draft.evaluate(body, Choices.none()).orThrow()));
+                running.add(threads.submit(
+                        () -> draft.evaluate(body, Choices.none()).orThrow()));
             }
             List<Drawing> drawings = new ArrayList<>();
             for (Future<Drawing> one : running) {
@@ -128,7 +130,8 @@ final class JavaRoad {
 
     // styles
     static Map<String, String> forTheScreen(Drawing drawing) {
-        StyleTable styles = StyleTable.drafting().with(Role.CUTTING, Pen.solid(1).withColour("#7a1f1f"));
+        StyleTable styles =
+                StyleTable.drafting().with(Role.CUTTING, Pen.solid(1).withColour("#7a1f1f"));
         SheetOptions options = SheetOptions.defaults()
                 .withLengths(LengthStyle.INCHES)
                 .withShowBody(false)
@@ -140,7 +143,10 @@ final class JavaRoad {
     // geometry
     static double armhole() {
         Path armhole = SmoothCurve.through(
-                List.of(Knot.at(new Point(215, 30), -110), Knot.at(new Point(200, 130)), Knot.at(new Point(275, 225), 0)),
+                List.of(
+                        Knot.at(new Point(215, 30), -110),
+                        Knot.at(new Point(200, 130)),
+                        Knot.at(new Point(275, 225), 0)),
                 1);
         Path cut = armhole.parallel(15);
         return cut.length() - armhole.length();
