@@ -43,7 +43,9 @@ class FaultInjectionTest {
         }
         Path shipped = Path.of(System.getProperty("gusset.root", "..")).resolve("examples/drafts");
         try (Stream<Path> files = Files.list(shipped)) {
-            files.filter(f -> f.toString().endsWith(".gusset")).sorted().forEach(f -> drafts.add(ParseCasesTest.text(f)));
+            files.filter(f -> f.toString().endsWith(".gusset"))
+                    .sorted()
+                    .forEach(f -> drafts.add(ParseCasesTest.text(f)));
         }
         return drafts;
     }
@@ -120,7 +122,8 @@ class FaultInjectionTest {
                 counts.merge(outcome.diagnostics().size(), 1, Integer::sum);
                 int from = laterFrom(sound, mistake, text);
                 Set<Mark> later = marks(sound, text, from, 0);
-                later.removeAll(marks(outcome.value().orElseThrow().statements(), mistake.text(), from, mistake.longer()));
+                later.removeAll(
+                        marks(outcome.value().orElseThrow().statements(), mistake.text(), from, mistake.longer()));
                 if (later.isEmpty()) {
                     kept.merge(kind, 1, Integer::sum);
                 } else {
@@ -133,7 +136,9 @@ class FaultInjectionTest {
         System.out.printf(
                 "%d single mistakes, seed %d: all later statements kept in %.2f %% %s; told %d; messages for each %s%n",
                 all, SEED, 100.0 * sum / all, kept, told, counts);
-        lost.entrySet().stream().limit(SHOWN).forEach(e -> System.out.println("  " + e.getKey() + " lost " + e.getValue()));
+        lost.entrySet().stream()
+                .limit(SHOWN)
+                .forEach(e -> System.out.println("  " + e.getKey() + " lost " + e.getValue()));
         assertThat((double) sum / all).as("lost: %s", lost).isGreaterThanOrEqualTo(KEPT);
     }
 
