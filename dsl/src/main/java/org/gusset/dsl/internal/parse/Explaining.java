@@ -118,7 +118,9 @@ final class Explaining {
     }
 
     private Optional<Hint> form(List<CommonToken> tokens) {
-        return tokens.isEmpty() ? Optional.empty() : form(tokens.get(headAt(tokens)).getType());
+        return tokens.isEmpty()
+                ? Optional.empty()
+                : form(tokens.get(headAt(tokens)).getType());
     }
 
     private static Optional<Hint> form(int head) {
@@ -133,14 +135,18 @@ final class Explaining {
             return Hint.of("hint.equals", "`=` gives a name its value, as in `let x = 3 cm`; to compare, say `is`.");
         } else if (type == GussetLexer.DOT && next == GussetLexer.NUMBER) {
             return Hint.of(
-                    "hint.zero", "Write `0.{digits}`.", "digits", tokens.get(at + 1).getText());
+                    "hint.zero",
+                    "Write `0.{digits}`.",
+                    "digits",
+                    tokens.get(at + 1).getText());
         } else if (at > 0 && tokens.get(0).getType() == GussetLexer.CHANGE && at == headAt(tokens)) {
             return form(GussetLexer.CHANGE).orElseThrow();
         } else if (type == GussetLexer.TURNED_UP && tokens.get(0).getType() != GussetLexer.ALLOW) {
             return Hint.of("hint.turned", "`turned up` belongs to `allow`; a turn is `turned 30 deg about P`.");
         }
         return form(tokens)
-                .orElseGet(() -> Hint.of("hint.value", "A value is written as in `chest / 4 + 3 cm` or `length(hem)`."));
+                .orElseGet(
+                        () -> Hint.of("hint.value", "A value is written as in `chest / 4 + 3 cm` or `length(hem)`."));
     }
 
     private static @org.jspecify.annotations.Nullable Token before(Token found, List<CommonToken> tokens) {
