@@ -74,8 +74,19 @@ final class Blocks {
         return open.size() == 1;
     }
 
-    void open(Kind kind, List<Statement> body, Token opening, Function<Span, Optional<Statement>> finish, Span head) {
-        open.addLast(new Block(kind, body, opening, finish, head, false));
+    /**
+     * Opens a block.
+     *
+     * @param brace whether a brace opened it
+     */
+    void open(
+            Kind kind,
+            List<Statement> body,
+            Token opening,
+            Function<Span, Optional<Statement>> finish,
+            Span head,
+            boolean brace) {
+        open.addLast(new Block(kind, body, opening, finish, head, !brace));
     }
 
     /** Adds a statement to the innermost block; what may stand anywhere goes to the file if the piece around it is a mere guess. */
@@ -123,16 +134,18 @@ final class Blocks {
 
     /** Closes all blocks before a token that cannot stand in any, and tells that a brace is missing. */
     void closeAll(Token token) {
-        if (!atFile() && !open.getLast().assumed()) {
-            missingClose(token);
-        }
+        missingClose(token);
         while (!atFile()) {
             close(token);
         }
     }
 
+    /** Tells that the brace of the innermost block is missing, if there is a block that needs one. */
     void missingClose(Token token) {
         Block block = open.getLast();
+        if (atFile() || block.assumed()) {
+            return;
+        }
         faults.tell(
                 SyntaxCode.MISSING_CLOSE,
                 spans.of(token),

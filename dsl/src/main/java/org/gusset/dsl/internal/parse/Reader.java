@@ -93,14 +93,19 @@ final class Reader {
                 faults.tell(SyntaxCode.STRAY_CLOSE, spans.of(token), Hint.of("brace.drop", "Take it out."));
             }
         } else if (type == GussetLexer.LBRACE) {
-            if (!faults.any()) {
+            boolean twice = at > 0 && tokens.get(at - 1).getType() == GussetLexer.LBRACE;
+            Hint head = Hint.of("block.head", "Write the head before it: `piece Name {`.");
+            if (twice || !faults.any()) {
                 faults.tell(
                         SyntaxCode.LOOSE_BLOCK,
                         spans.of(token),
-                        Hint.of("block.head", "Write the head before it: `piece Name {`."));
+                        twice ? Hint.of("brace.drop", "Take it out.") : head);
             }
             at++;
-            blocks.open(Blocks.Kind.LOOSE, new ArrayList<>(), token, s -> Optional.empty(), spans.of(token));
+            if (!twice) {
+                Span brace = spans.of(token);
+                blocks.open(Blocks.Kind.LOOSE, new ArrayList<>(), token, s -> Optional.empty(), brace, true);
+            }
         } else if (Words.isStatement(type)) {
             statements(token);
         } else {
@@ -171,7 +176,8 @@ final class Reader {
                 body,
                 first,
                 whole -> Optional.of(heads.piece(head, body, whole)),
-                spans.of(first, head.get(head.size() - 1)));
+                spans.of(first, head.get(head.size() - 1)),
+                true);
     }
 
     /** Where, behind its first token, a line of a chunk begins like a statement whose word is misspelt or missing; 0 if none does. */
@@ -313,12 +319,13 @@ final class Reader {
             blocks.assumePiece(word);
         }
         at += chunk.size();
-        if (at < tokens.size() && tokens.get(at).getType() == GussetLexer.LBRACE) {
+        boolean brace = at < tokens.size() && tokens.get(at).getType() == GussetLexer.LBRACE;
+        if (brace) {
             at++;
         } else if (sound) {
             faults.tell(SyntaxCode.MISSING_OPEN, head, Hint.of("brace.open", "Write `{` at the end of this line."));
         }
-        blocks.open(kind, body, word, finish, head);
+        blocks.open(kind, body, word, finish, head, brace);
     }
 
     private Function<Span, Optional<Statement>> brokenHead(
