@@ -246,7 +246,11 @@ public final class Lowering {
         Term.Made made = (Term.Made) term;
         return as(
                 graph.define(
-                        "", Finding.class, Lowering.<Finding>typed(made.operation()), made.span(), inputs(made.inputs())),
+                        "",
+                        Finding.class,
+                        Lowering.<Finding>typed(made.operation()),
+                        made.span(),
+                        inputs(made.inputs())),
                 Finding.class);
     }
 

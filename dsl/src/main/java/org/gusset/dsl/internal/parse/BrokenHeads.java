@@ -24,7 +24,8 @@ final class BrokenHeads {
     /** The strip under its name, its measures unknown. */
     Statement strip(List<CommonToken> head, List<Statement> body, Span whole) {
         Expr unknown = new Expr.Broken(span(head));
-        return new Statement.Strip(name(head), unknown, unknown, false, false, Optional.empty(), body, span(head), whole);
+        return new Statement.Strip(
+                name(head), unknown, unknown, false, false, Optional.empty(), body, span(head), whole);
     }
 
     private Span span(List<CommonToken> head) {

@@ -3,13 +3,19 @@ package org.gusset.dsl.internal.parse;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.HashSet;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.Function;
 import org.antlr.v4.runtime.CommonToken;
 import org.antlr.v4.runtime.Token;
+import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Hint;
+import org.gusset.core.diagnostic.Phrase;
+import org.gusset.core.diagnostic.Related;
 import org.gusset.core.diagnostic.Span;
 import org.gusset.dsl.Source;
 import org.gusset.dsl.syntax.DraftTree;
@@ -37,6 +43,8 @@ final class Reader {
     private final Deque<Block> blocks = new ArrayDeque<>();
     private final List<Name> broken = new ArrayList<>();
     private int at;
+    private int unpaired;
+    private final Set<Integer> closed = new HashSet<>();
 
     Reader(Source source, ParseLimits limits, Faults faults) {
         this.source = source;
@@ -67,21 +75,32 @@ final class Reader {
         }
     }
 
-    /** A block that is being read; {@code finish} makes its statement of its body, or nothing if its head is broken. */
+    /**
+     * A block that is being read; {@code finish} makes its statement of its body, or nothing if its head is broken.
+     *
+     * @param copied whether it belongs to a piece that starts from another
+     * @param opened whether its opening brace was there
+     */
     private record Block(
-            Kind kind, List<Statement> body, Token opening, Function<Span, Optional<Statement>> finish, Span head) {}
+            Kind kind,
+            List<Statement> body,
+            Token opening,
+            Function<Span, Optional<Statement>> finish,
+            Span head,
+            boolean copied,
+            boolean opened) {}
 
     DraftTree read() {
         Optional<Integer> version = version();
         List<Statement> file = new ArrayList<>();
         Span start = spans.of(0, 0);
         Token first = tokens.isEmpty() ? new CommonToken(Token.EOF) : tokens.get(0);
-        blocks.addLast(new Block(Kind.FILE, file, first, s -> Optional.empty(), start));
+        blocks.addLast(new Block(Kind.FILE, file, first, s -> Optional.empty(), start, false, true));
         while (at < tokens.size()) {
             next();
         }
         if (blocks.size() > 1) {
-            closeAll(tokens.get(tokens.size() - 1));
+            closeAll(spans.end());
         }
         return new DraftTree(source.name(), version, file, broken);
     }
@@ -112,19 +131,26 @@ final class Reader {
         if (type == GussetLexer.RBRACE) {
             at++;
             if (blocks.size() > 1) {
-                close(token);
-            } else if (!faults.any()) {
-                faults.tell(SyntaxCode.STRAY_CLOSE, spans.of(token), Hint.of("brace.drop", "Take it out."));
+                close(spans.of(token));
+            } else if (!faults.before(spans.of(token))) {
+                Span span = spans.of(token);
+                faults.tell(
+                        SyntaxCode.STRAY_CLOSE,
+                        span,
+                        Hint.of("brace.drop", "Take it out.").replacing(span, ""));
             }
         } else if (type == GussetLexer.LBRACE) {
-            if (!faults.any()) {
+            if (!faults.before(spans.of(token))) {
+                unpaired++;
                 faults.tell(
                         SyntaxCode.LOOSE_BLOCK,
                         spans.of(token),
                         Hint.of("block.head", "Write the head before it: `piece Name {`."));
             }
             at++;
-            blocks.addLast(new Block(Kind.LOOSE, new ArrayList<>(), token, s -> Optional.empty(), spans.of(token)));
+            boolean copied = blocks.getLast().copied();
+            blocks.addLast(new Block(
+                    Kind.LOOSE, new ArrayList<>(), token, s -> Optional.empty(), spans.of(token), copied, true));
         } else if (Words.isStatement(type)) {
             statements(token);
         } else {
@@ -209,10 +235,10 @@ final class Reader {
         int type = token.getType();
         boolean steps = type == GussetLexer.STEP;
         if (blocks.size() > 1 && Words.isFileOnly(type)) {
-            closeAll(token);
+            closeAll(spans.of(token));
         } else if (steps && blocks.getLast().kind() == Kind.STEP) {
-            missingClose(token);
-            close(token);
+            missingClose(spans.of(token));
+            close(Spans.before(spans.of(token)));
         }
         List<CommonToken> chunk = chunk(at);
         if (type == GussetLexer.PIECE || type == GussetLexer.STRIP || steps) {
@@ -235,7 +261,7 @@ final class Reader {
                 if (onLine && !Words.isStatement(rest.get(read).getType())) {
                     rules.nothingMore(rest, Token.EOF);
                 }
-                place(builder.statement(context), rest.get(0));
+                place(builder.statement(context, blocks.getLast().copied()), rest.get(0));
                 from += read;
                 if (!onLine) {
                     return from;
@@ -267,11 +293,13 @@ final class Reader {
     private void place(Statement statement, CommonToken word) {
         Block block = blocks.getLast();
         if (block.kind() == Kind.FILE && Words.isPieceOnly(word.getType())) {
-            if (!faults.any()) {
+            if (!faults.before(statement.span())) {
                 faults.tell(
                         SyntaxCode.WRONG_LEVEL,
                         statement.span(),
-                        Hint.of("level.piece", "Put it between the braces of a `piece Name { ... }`."),
+                        Hint.of(
+                                "level.piece",
+                                "Put it between the braces of a `piece Name { ... }`; if it stands there, a `}` above it closes too early."),
                         "word",
                         word.getText());
             }
@@ -285,17 +313,24 @@ final class Reader {
                 ? Kind.PIECE
                 : word.getType() == GussetLexer.STRIP ? Kind.STRIP : Kind.STEP;
         List<Statement> body = new ArrayList<>();
-        Span head = spans.of(chunk.get(0), chunk.get(chunk.size() - 1));
+        int read = chunk.size();
         Function<Span, Optional<Statement>> finish = s -> Optional.empty();
         boolean sound = true;
         try {
             finish = heading(kind, body, rules.over(chunk));
-            rules.nothingMore(chunk, GussetLexer.LBRACE);
+            if (rules.read() < chunk.size()
+                    && Words.isStatement(chunk.get(rules.read()).getType())) {
+                // The body begins on the same line; only its brace is missing.
+                read = rules.read();
+            } else {
+                rules.nothingMore(chunk, GussetLexer.LBRACE);
+            }
         } catch (Strict.Stop stop) {
             sound = false;
             explaining.tell(stop, chunk);
             finish = brokenHead(kind, List.copyOf(chunk), body);
         }
+        Span head = spans.of(chunk.get(0), chunk.get(read - 1));
         boolean inside = blocks.getLast().kind() != Kind.FILE;
         if (sound && kind == Kind.STEP && !inside) {
             faults.tell(
@@ -304,13 +339,23 @@ final class Reader {
                     Hint.of("step.piece", "Put it between the braces of a `piece Name { ... }`."));
             finish = s -> Optional.empty();
         }
-        at += chunk.size();
-        if (at < tokens.size() && tokens.get(at).getType() == GussetLexer.LBRACE) {
+        at += read;
+        boolean opened = at < tokens.size() && tokens.get(at).getType() == GussetLexer.LBRACE;
+        if (opened) {
             at++;
-        } else if (sound) {
-            faults.tell(SyntaxCode.MISSING_OPEN, head, Hint.of("brace.open", "Write `{` at the end of this line."));
+        } else {
+            unpaired++;
+            if (sound) {
+                faults.tell(
+                        SyntaxCode.MISSING_OPEN,
+                        head,
+                        Hint.of("brace.open", "Write `{` at the end of this line.")
+                                .replacing(Spans.behind(head), " {"));
+            }
         }
-        blocks.addLast(new Block(kind, body, word, finish, head));
+        boolean copied = blocks.getLast().copied()
+                || chunk.stream().anyMatch(t -> t.getType() == GussetLexer.TRACED || t.getType() == GussetLexer.TAKEN);
+        blocks.addLast(new Block(kind, body, word, finish, head, copied, opened));
     }
 
     private Function<Span, Optional<Statement>> brokenHead(Kind kind, List<CommonToken> head, List<Statement> body) {
@@ -333,34 +378,48 @@ final class Reader {
         return whole -> Optional.of(builder.step(head, body, whole));
     }
 
-    private void close(Token closing) {
+    private void close(Span closing) {
         Block block = blocks.removeLast();
         Block outer = blocks.getLast();
-        Optional<Statement> statement = block.finish().apply(spans.of(block.opening(), closing));
+        unpaired = outer.kind() == Kind.FILE ? 0 : unpaired;
+        Span whole = spans.of(block.opening()).to(closing);
+        Optional<Statement> statement = block.finish().apply(whole);
         if (statement.isPresent()) {
             outer.body().add(statement.get());
-        } else if (block.kind() == Kind.STEP || block.kind() == Kind.LOOSE) {
-            if (outer.kind() != Kind.FILE) {
-                outer.body().addAll(block.body());
-            }
+        } else if ((block.kind() == Kind.STEP || block.kind() == Kind.LOOSE) && outer.kind() != Kind.FILE) {
+            outer.body().addAll(block.body());
         }
     }
 
-    private void closeAll(Token token) {
-        missingClose(token);
+    private void closeAll(Span place) {
+        missingClose(place);
         while (blocks.size() > 1) {
-            close(token);
+            close(Spans.before(place));
         }
     }
 
-    private void missingClose(Token token) {
+    /** Tells of the innermost open block, unless it only follows from a brace that was told of, or lost with the end of its line. */
+    private void missingClose(Span place) {
         Block block = blocks.getLast();
-        faults.tell(
-                SyntaxCode.MISSING_CLOSE,
-                spans.of(token),
-                Hint.of("brace.close", "Close it with a `}` where it ends."),
-                "block",
-                block.kind().words + " begun in line " + block.head().line());
+        Iterator<Block> outwards = blocks.descendingIterator();
+        while (!block.opened() && outwards.hasNext()) {
+            block = outwards.next();
+        }
+        boolean headLost =
+                faults.in(block.head()) && !closed.contains(block.head().line());
+        if (block.kind() == Kind.FILE || unpaired > 0 || headLost) {
+            unpaired = Math.max(0, unpaired - 1);
+            return;
+        }
+        closed.add(place.line());
+        faults.tell(Diagnostic.of(
+                        SyntaxCode.MISSING_CLOSE,
+                        place,
+                        "block",
+                        block.kind().words + " begun in line " + block.head().line())
+                .with(Hint.of("brace.close", "Close it with a `}` where it ends.")
+                        .replacing(Spans.before(place), "}\n"))
+                .with(new Related(Phrase.of("brace.begun", "It begins here."), block.head())));
     }
 
     /** The name that a broken statement was to define. */
