@@ -192,6 +192,7 @@ final class SquareDraft {
                         new Draft.Named("top", top, Dimension.LENGTH),
                         new Draft.Named("rest", rest, Dimension.LENGTH)),
                 List.of(),
-                List.of("top", "rest")));
+                List.of("top", "rest"),
+                java.util.Map.of()));
     }
 }

@@ -6,7 +6,10 @@ import java.util.Optional;
 import org.antlr.v4.runtime.ParserRuleContext;
 import org.antlr.v4.runtime.tree.TerminalNode;
 import org.gusset.core.diagnostic.Hint;
+import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.diagnostic.Span;
+import org.gusset.core.measure.Quantity;
+import org.gusset.core.measure.QuantityText;
 import org.gusset.dsl.syntax.Expr;
 import org.gusset.dsl.syntax.Move;
 import org.gusset.dsl.syntax.Name;
@@ -407,14 +410,26 @@ final class PieceStatements {
         if (context.bracketed() != null) {
             return exprs.bracketed(context.bracketed());
         }
-        double value = Double.parseDouble(context.NUMBER(0).getText());
+        double value = number(context.NUMBER(0).getText(), span);
         if (context.PERCENT() != null) {
             value /= 100;
         }
         if (context.NUMBER().size() > 1) {
-            value /= Double.parseDouble(context.NUMBER(1).getText());
+            value /= number(context.NUMBER(1).getText(), span);
         }
-        return new Expr.Amount(org.gusset.core.measure.Quantity.number(value), context.PERCENT() != null, span);
+        if (!Double.isFinite(value)) {
+            return new Expr.Broken(span);
+        }
+        return new Expr.Amount(Quantity.number(value), context.PERCENT() != null, span);
+    }
+
+    /** A written number, fractions too; what cannot be read is told and no number. */
+    private double number(String text, Span span) {
+        // A fraction is read in front of a unit only; hundred percent are one.
+        Outcome<Quantity> read = QuantityText.parse(text.indexOf('/') < 0 ? text : text + "%", span);
+        read.diagnostics().forEach(faults::tell);
+        double value = read.value().map(Quantity::value).orElse(Double.NaN);
+        return text.indexOf('/') < 0 ? value : value * 100;
     }
 
     private Statement pleat(GussetParser.PleatContext context, Span span) {

@@ -1,21 +1,13 @@
 package org.gusset.dsl.internal.parse;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
-import java.util.HashSet;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
 import java.util.function.Function;
 import org.antlr.v4.runtime.CommonToken;
 import org.antlr.v4.runtime.Token;
-import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Hint;
-import org.gusset.core.diagnostic.Phrase;
-import org.gusset.core.diagnostic.Related;
 import org.gusset.core.diagnostic.Span;
 import org.gusset.dsl.Source;
 import org.gusset.dsl.syntax.DraftTree;
@@ -40,16 +32,15 @@ final class Reader {
     private final Rules holeRules = new Rules();
     private final List<CommonToken> tokens;
     private final Misnomers misnomers;
-    private final Deque<Block> blocks = new ArrayDeque<>();
+    private final Blocks blocks;
     private final List<Name> broken = new ArrayList<>();
     private int at;
-    private int unpaired;
-    private final Set<Integer> closed = new HashSet<>();
 
     Reader(Source source, ParseLimits limits, Faults faults) {
         this.source = source;
         this.faults = faults;
         this.spans = new Spans(source.name(), source.text());
+        this.blocks = new Blocks(spans, faults);
         this.explaining = new Explaining(spans, faults);
         Texts texts = new Texts(spans, faults, this::hole);
         ExprBuilder exprs = new ExprBuilder(spans, faults, limits, texts);
@@ -60,49 +51,15 @@ final class Reader {
         this.misnomers = new Misnomers(tokens, spans, faults);
     }
 
-    /** What a block is. */
-    private enum Kind {
-        FILE("the file"),
-        PIECE("a piece"),
-        STRIP("a strip"),
-        STEP("a step"),
-        LOOSE("a block");
-
-        private final String words;
-
-        Kind(String words) {
-            this.words = words;
-        }
-    }
-
-    /**
-     * A block that is being read; {@code finish} makes its statement of its body, or nothing if its head is broken.
-     *
-     * @param copied whether it belongs to a piece that starts from another
-     * @param opened whether its opening brace was there
-     */
-    private record Block(
-            Kind kind,
-            List<Statement> body,
-            Token opening,
-            Function<Span, Optional<Statement>> finish,
-            Span head,
-            boolean copied,
-            boolean opened) {}
-
     DraftTree read() {
         Optional<Integer> version = version();
-        List<Statement> file = new ArrayList<>();
-        Span start = spans.of(0, 0);
-        Token first = tokens.isEmpty() ? new CommonToken(Token.EOF) : tokens.get(0);
-        blocks.addLast(new Block(Kind.FILE, file, first, s -> Optional.empty(), start, false, true));
         while (at < tokens.size()) {
             next();
         }
-        if (blocks.size() > 1) {
-            closeAll(spans.end());
+        if (!tokens.isEmpty()) {
+            blocks.closeAll(spans.end());
         }
-        return new DraftTree(source.name(), version, file, broken);
+        return new DraftTree(source.name(), version, blocks.file(), broken);
     }
 
     private Optional<Integer> version() {
@@ -130,8 +87,8 @@ final class Reader {
         int type = token.getType();
         if (type == GussetLexer.RBRACE) {
             at++;
-            if (blocks.size() > 1) {
-                close(spans.of(token));
+            if (!blocks.atFile()) {
+                blocks.close(spans.of(token));
             } else if (!faults.before(spans.of(token))) {
                 Span span = spans.of(token);
                 faults.tell(
@@ -140,17 +97,8 @@ final class Reader {
                         Hint.of("brace.drop", "Take it out.").replacing(span, ""));
             }
         } else if (type == GussetLexer.LBRACE) {
-            if (!faults.before(spans.of(token))) {
-                unpaired++;
-                faults.tell(
-                        SyntaxCode.LOOSE_BLOCK,
-                        spans.of(token),
-                        Hint.of("block.head", "Write the head before it: `piece Name {`."));
-            }
             at++;
-            boolean copied = blocks.getLast().copied();
-            blocks.addLast(new Block(
-                    Kind.LOOSE, new ArrayList<>(), token, s -> Optional.empty(), spans.of(token), copied, true));
+            blocks.openLoose(token);
         } else if (Words.isStatement(type)) {
             statements(token);
         } else {
@@ -181,6 +129,12 @@ final class Reader {
             tokens.set(at, mended);
             return;
         }
+        List<CommonToken> chunk = chunk(at);
+        int brace = at + chunk.size();
+        if (blocks.atFile() && brace < tokens.size() && tokens.get(brace).getType() == GussetLexer.LBRACE) {
+            pieceWithoutWord(List.copyOf(chunk));
+            return;
+        }
         faults.tell(
                 SyntaxCode.NO_STATEMENT,
                 span,
@@ -191,12 +145,33 @@ final class Reader {
                                 : "Begin the next statement on a line of its own, with its word: `point`, `line`, `let`."),
                 "found",
                 token.getText());
-        List<CommonToken> chunk = chunk(at);
         if (chunk.size() > 1 && chunk.get(1).getType() == GussetLexer.EQUALS && Words.isName(token.getType())) {
             broken.add(new Name(token.getText(), span));
         }
         int line = misspelt(chunk);
         at += line > 0 ? line : chunk.size();
+    }
+
+    /** Takes what stands before a brace at file level for the head of a piece. */
+    private void pieceWithoutWord(List<CommonToken> head) {
+        CommonToken first = head.get(0);
+        faults.tell(
+                SyntaxCode.NO_STATEMENT,
+                spans.of(first),
+                Hint.of("head.piece", "A block begins with its word: `piece Name {`."),
+                "found",
+                first.getText());
+        List<Statement> body = new ArrayList<>();
+        BrokenHeads heads = new BrokenHeads(spans);
+        at += head.size() + 1;
+        blocks.open(
+                Blocks.Kind.PIECE,
+                body,
+                first,
+                whole -> Optional.of(heads.piece(head, body, whole)),
+                spans.of(first, head.get(head.size() - 1)),
+                startsFromAnother(head),
+                true);
     }
 
     /** Where, behind its first token, a line of a chunk begins like a statement whose word is misspelt or missing; 0 if none does. */
@@ -234,11 +209,11 @@ final class Reader {
     private void statements(CommonToken token) {
         int type = token.getType();
         boolean steps = type == GussetLexer.STEP;
-        if (blocks.size() > 1 && Words.isFileOnly(type)) {
-            closeAll(spans.of(token));
-        } else if (steps && blocks.getLast().kind() == Kind.STEP) {
-            missingClose(spans.of(token));
-            close(Spans.before(spans.of(token)));
+        if (Words.isFileOnly(type)) {
+            blocks.closeAll(spans.of(token));
+        } else if (steps && blocks.innermost() == Blocks.Kind.STEP) {
+            blocks.missingClose(spans.of(token));
+            blocks.close(Spans.before(spans.of(token)));
         }
         List<CommonToken> chunk = chunk(at);
         if (type == GussetLexer.PIECE || type == GussetLexer.STRIP || steps) {
@@ -261,7 +236,7 @@ final class Reader {
                 if (onLine && !Words.isStatement(rest.get(read).getType())) {
                     rules.nothingMore(rest, Token.EOF);
                 }
-                place(builder.statement(context, blocks.getLast().copied()), rest.get(0));
+                place(builder.statement(context, blocks.copied()), rest.get(0));
                 from += read;
                 if (!onLine) {
                     return from;
@@ -286,32 +261,36 @@ final class Reader {
         name(tokens).ifPresent(broken::add);
         boolean changed = tokens.get(0).getType() == GussetLexer.CHANGE && tokens.size() > 1;
         CommonToken word = tokens.get(changed ? 1 : 0);
-        blocks.getLast().body().add(new Statement.Broken(word.getText(), spans.of(tokens.get(0))));
+        blocks.add(new Statement.Broken(word.getText(), spans.of(tokens.get(0))), false);
     }
 
     /** Puts a statement where it stands, or tells that it stands wrong. */
     private void place(Statement statement, CommonToken word) {
-        Block block = blocks.getLast();
-        if (block.kind() == Kind.FILE && Words.isPieceOnly(word.getType())) {
-            if (!faults.before(statement.span())) {
+        if (blocks.atFile() && Words.isPieceOnly(word.getType())) {
+            boolean first = !faults.before(statement.span());
+            OptionalInt closed = blocks.assumePiece(word);
+            if (first) {
+                Hint hint = Hint.of("level.piece", "Put it between the braces of a `piece Name { ... }`.");
+                Hint brace = Hint.of(
+                        "level.brace",
+                        "Put it before the `}` in line {line}, which closes the piece.",
+                        "line",
+                        closed.orElse(0));
                 faults.tell(
                         SyntaxCode.WRONG_LEVEL,
                         statement.span(),
-                        Hint.of(
-                                "level.piece",
-                                "Put it between the braces of a `piece Name { ... }`; if it stands there, a `}` above it closes too early."),
+                        closed.isPresent() ? brace : hint,
                         "word",
                         word.getText());
             }
-            return;
         }
-        block.body().add(statement);
+        blocks.add(statement, Words.isShared(word.getType()));
     }
 
     private void head(CommonToken word, List<CommonToken> chunk) {
-        Kind kind = word.getType() == GussetLexer.PIECE
-                ? Kind.PIECE
-                : word.getType() == GussetLexer.STRIP ? Kind.STRIP : Kind.STEP;
+        Blocks.Kind kind = word.getType() == GussetLexer.PIECE
+                ? Blocks.Kind.PIECE
+                : word.getType() == GussetLexer.STRIP ? Blocks.Kind.STRIP : Blocks.Kind.STEP;
         List<Statement> body = new ArrayList<>();
         int read = chunk.size();
         Function<Span, Optional<Statement>> finish = s -> Optional.empty();
@@ -331,95 +310,53 @@ final class Reader {
             finish = brokenHead(kind, List.copyOf(chunk), body);
         }
         Span head = spans.of(chunk.get(0), chunk.get(read - 1));
-        boolean inside = blocks.getLast().kind() != Kind.FILE;
-        if (sound && kind == Kind.STEP && !inside) {
-            faults.tell(
-                    SyntaxCode.STEP_OUTSIDE,
-                    head,
-                    Hint.of("step.piece", "Put it between the braces of a `piece Name { ... }`."));
-            finish = s -> Optional.empty();
-        }
-        at += read;
-        boolean opened = at < tokens.size() && tokens.get(at).getType() == GussetLexer.LBRACE;
-        if (opened) {
-            at++;
-        } else {
-            unpaired++;
+        if (kind == Blocks.Kind.STEP && blocks.atFile()) {
             if (sound) {
                 faults.tell(
-                        SyntaxCode.MISSING_OPEN,
+                        SyntaxCode.STEP_OUTSIDE,
                         head,
-                        Hint.of("brace.open", "Write `{` at the end of this line.")
-                                .replacing(Spans.behind(head), " {"));
+                        Hint.of("step.piece", "Put it between the braces of a `piece Name { ... }`."));
             }
+            blocks.assumePiece(word);
         }
-        boolean copied = blocks.getLast().copied()
-                || chunk.stream().anyMatch(t -> t.getType() == GussetLexer.TRACED || t.getType() == GussetLexer.TAKEN);
-        blocks.addLast(new Block(kind, body, word, finish, head, copied, opened));
+        at += read;
+        boolean braced = at < tokens.size() && tokens.get(at).getType() == GussetLexer.LBRACE;
+        if (braced) {
+            at++;
+        } else if (sound) {
+            faults.tell(
+                    SyntaxCode.MISSING_OPEN,
+                    head,
+                    Hint.of("brace.open", "Write `{` at the end of this line.").replacing(Spans.behind(head), " {"));
+        }
+        blocks.open(kind, body, word, finish, head, startsFromAnother(chunk), braced);
     }
 
-    private Function<Span, Optional<Statement>> brokenHead(Kind kind, List<CommonToken> head, List<Statement> body) {
+    private static boolean startsFromAnother(List<CommonToken> head) {
+        return head.stream().anyMatch(t -> t.getType() == GussetLexer.TRACED || t.getType() == GussetLexer.TAKEN);
+    }
+
+    private Function<Span, Optional<Statement>> brokenHead(
+            Blocks.Kind kind, List<CommonToken> head, List<Statement> body) {
         BrokenHeads heads = new BrokenHeads(spans);
-        if (kind == Kind.PIECE) {
+        if (kind == Blocks.Kind.PIECE) {
             return whole -> Optional.of(heads.piece(head, body, whole));
         }
-        return kind == Kind.STRIP ? whole -> Optional.of(heads.strip(head, body, whole)) : whole -> Optional.empty();
+        return kind == Blocks.Kind.STRIP
+                ? whole -> Optional.of(heads.strip(head, body, whole))
+                : whole -> Optional.empty();
     }
 
-    private Function<Span, Optional<Statement>> heading(Kind kind, List<Statement> body, GussetParser parser) {
-        if (kind == Kind.PIECE) {
+    private Function<Span, Optional<Statement>> heading(Blocks.Kind kind, List<Statement> body, GussetParser parser) {
+        if (kind == Blocks.Kind.PIECE) {
             GussetParser.PieceHeadContext head = parser.pieceHead();
             return whole -> Optional.of(builder.piece(head, body, whole));
-        } else if (kind == Kind.STRIP) {
+        } else if (kind == Blocks.Kind.STRIP) {
             GussetParser.StripHeadContext head = parser.stripHead();
             return whole -> Optional.of(builder.strip(head, body, whole));
         }
         GussetParser.StepHeadContext head = parser.stepHead();
         return whole -> Optional.of(builder.step(head, body, whole));
-    }
-
-    private void close(Span closing) {
-        Block block = blocks.removeLast();
-        Block outer = blocks.getLast();
-        unpaired = outer.kind() == Kind.FILE ? 0 : unpaired;
-        Span whole = spans.of(block.opening()).to(closing);
-        Optional<Statement> statement = block.finish().apply(whole);
-        if (statement.isPresent()) {
-            outer.body().add(statement.get());
-        } else if ((block.kind() == Kind.STEP || block.kind() == Kind.LOOSE) && outer.kind() != Kind.FILE) {
-            outer.body().addAll(block.body());
-        }
-    }
-
-    private void closeAll(Span place) {
-        missingClose(place);
-        while (blocks.size() > 1) {
-            close(Spans.before(place));
-        }
-    }
-
-    /** Tells of the innermost open block, unless it only follows from a brace that was told of, or lost with the end of its line. */
-    private void missingClose(Span place) {
-        Block block = blocks.getLast();
-        Iterator<Block> outwards = blocks.descendingIterator();
-        while (!block.opened() && outwards.hasNext()) {
-            block = outwards.next();
-        }
-        boolean headLost =
-                faults.in(block.head()) && !closed.contains(block.head().line());
-        if (block.kind() == Kind.FILE || unpaired > 0 || headLost) {
-            unpaired = Math.max(0, unpaired - 1);
-            return;
-        }
-        closed.add(place.line());
-        faults.tell(Diagnostic.of(
-                        SyntaxCode.MISSING_CLOSE,
-                        place,
-                        "block",
-                        block.kind().words + " begun in line " + block.head().line())
-                .with(Hint.of("brace.close", "Close it with a `}` where it ends.")
-                        .replacing(Spans.before(place), "}\n"))
-                .with(new Related(Phrase.of("brace.begun", "It begins here."), block.head())));
     }
 
     /** The name that a broken statement was to define. */

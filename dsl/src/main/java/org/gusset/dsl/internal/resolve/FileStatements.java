@@ -44,7 +44,7 @@ final class FileStatements {
         } else if (statement instanceof Statement.Choose choose) {
             choose(symbol, choose, at);
         } else if (statement instanceof Statement.Fit fit) {
-            Term value = expressions.amount(fit.value(), at, "A fitting correction");
+            Term value = withRange(fit.value(), fit.range(), at, "A fitting correction");
             kinds.put(symbol, Draft.Option.Kind.AMOUNT);
             given(symbol, value, Double.class);
         } else if (statement instanceof Statement.Cloth cloth) {
@@ -111,7 +111,7 @@ final class FileStatements {
                     type, new Term.Made(new Given.Choice<>(String.class), List.of(word), type, "", choose.span()));
             return;
         }
-        Term value = expressions.term(choose.value(), at);
+        Term value = withRange(choose.value(), choose.range(), at, "The choice `" + symbol.name() + "`");
         if (value.type().equals(Type.TRUTH)) {
             kinds.put(symbol, Draft.Option.Kind.ANSWER);
             given(symbol, value, Boolean.class);
@@ -133,6 +133,20 @@ final class FileStatements {
             kinds.put(symbol, Draft.Option.Kind.AMOUNT);
             symbol.define(Type.BROKEN, null);
         }
+    }
+
+    /** A default value; a bare number is told of here if the range shows that a unit was forgotten. */
+    private Term withRange(Expr expr, Optional<Statement.Range> range, Context at, String what) {
+        Term value = expressions.term(expr, at);
+        if (range.isEmpty() || !value.type().equals(Type.NUMBER) || !(value instanceof Term.Constant)) {
+            return value;
+        }
+        messages.quiet();
+        Type wanted = expressions.term(range.get().low(), throwaway()).type();
+        messages.loud();
+        return wanted.equals(Type.LENGTH) || wanted.equals(Type.ANGLE)
+                ? expressions.wanted(expr, wanted, at, what)
+                : value;
     }
 
     private static <T> void given(Symbol symbol, Term value, Class<T> type) {

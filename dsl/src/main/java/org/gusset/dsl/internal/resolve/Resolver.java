@@ -393,8 +393,10 @@ public final class Resolver {
             throw new IllegalStateException("a piece was not declared: " + body.name());
         }
         Context at = new Context(file, new LinkedHashSet<>(), -1);
-        Optional<Term> condition =
-                body.piece().condition().map(c -> expressions.truth(c, at, "What stands after `if`"));
+        Optional<Term> condition = body.piece()
+                .condition()
+                .map(c -> expressions.truth(c, at, "What stands after `if`"))
+                .filter(t -> !t.broken());
         // What a piece names is worked out only when its condition is known, so the condition comes first.
         symbol.uses().addAll(at.uses());
         scope.symbols().forEach(s -> s.uses().addAll(at.uses()));

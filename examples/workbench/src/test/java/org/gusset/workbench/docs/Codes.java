@@ -33,7 +33,9 @@ final class Codes {
                 return;
             }
             String path = sources.relativize(file).toString();
-            String name = path.substring(0, path.length() - ".java".length()).replace('/', '.').replace('\\', '.');
+            String name = path.substring(0, path.length() - ".java".length())
+                    .replace('/', '.')
+                    .replace('\\', '.');
             for (Object constant : Class.forName(name).getEnumConstants()) {
                 Code code = (Code) constant;
                 Code other = codes.put(code.id(), code);

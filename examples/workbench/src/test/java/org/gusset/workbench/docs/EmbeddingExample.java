@@ -19,7 +19,8 @@ final class EmbeddingExample {
 
     // README
     static Map<String, String> halfCircleSkirt(String text) {
-        Draft draft = Gusset.compile(Source.of("half-circle-skirt.gusset", text)).orThrow();
+        Draft draft =
+                Gusset.compile(Source.of("half-circle-skirt.gusset", text)).orThrow();
         Measurements maren = Measurements.of("Maren Oddway")
                 .with("waist", Quantity.of(31, Unit.IN))
                 .with("side_length", Quantity.of(70, Unit.CM));

@@ -37,9 +37,9 @@ final class Frame {
 
     private static String unsaid(String lines) {
         StringBuilder rest = new StringBuilder();
-        for (String line : new String[] {
-            "outline top, side, hem, centre", "allow 1 cm", "cut 1 from shell", "grain along centre"
-        }) {
+        for (String line :
+                new String[] {"outline top, side, hem, centre", "allow 1 cm", "cut 1 from shell", "grain along centre"
+                }) {
             String word = line.substring(0, line.indexOf(' '));
             if (!Pattern.compile("(?m)^\\s*" + word + "\\b").matcher(lines).find()) {
                 rest.append("  ").append(line).append('\n');

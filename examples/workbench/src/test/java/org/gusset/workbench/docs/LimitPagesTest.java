@@ -56,8 +56,7 @@ class LimitPagesTest {
         Draft draft = Gusset.compile(Source.of(
                         "limits.gusset", TITLE + "measure chest from 60 cm to 170 cm\nlet quarter = chest / 4\n"))
                 .orThrow();
-        assertThat(draft
-                        .evaluate(Measurements.of("Ottilie Fenn").with("chest", Quantity.number(97)), Choices.none())
+        assertThat(draft.evaluate(Measurements.of("Ottilie Fenn").with("chest", Quantity.number(97)), Choices.none())
                         .diagnostics())
                 .extracting(d -> d.code().id())
                 .containsExactly("MEA102");

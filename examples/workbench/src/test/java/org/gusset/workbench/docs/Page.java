@@ -69,7 +69,9 @@ record Page(Path file, String text, List<Snippet> snippets) {
             if (!line.startsWith(OPENING)) {
                 continue;
             }
-            if (!line.endsWith(CLOSING) || i + 1 >= lines.size() || !lines.get(i + 1).startsWith("```")) {
+            if (!line.endsWith(CLOSING)
+                    || i + 1 >= lines.size()
+                    || !lines.get(i + 1).startsWith("```")) {
                 throw new AssertionError(place + ": a snippet's comment must stand right above its fence");
             }
             String how = line.substring(OPENING.length(), line.length() - CLOSING.length());

@@ -17,9 +17,6 @@ import org.gusset.workbench.MeasureTable;
 /** Tries the snippets of a page one after the other and says where one does not do what its comment says. */
 final class PageRun {
     private static final String FRAMES_PIECE = "Trial";
-    /** A piece that a page is still drawing has no outline yet. */
-    private static final String UNFINISHED = "KND010";
-
     private final Page page;
     private String running = "";
     private String lone = "";
@@ -71,6 +68,13 @@ final class PageRun {
         String how = snippet.how();
         if (how.equals("holds")) {
             holds(snippet);
+        } else if (how.equals("runs")) {
+            for (String command : snippet.text().lines().toList()) {
+                Shell.Run run = Shell.run(command);
+                assertThat(run.code())
+                        .as(snippet.place() + ": " + command + "\n" + run.out() + run.err())
+                        .isZero();
+            }
         } else if (how.startsWith("shows ")) {
             String rest = how.substring("shows ".length());
             shown = rest.substring(0, rest.indexOf(' '));
@@ -87,7 +91,7 @@ final class PageRun {
 
     private void sound(Trial trial, Page.Snippet snippet) {
         assertThat(trial.errors().stream()
-                        .filter(d -> running.isEmpty() || !d.code().id().equals(UNFINISHED))
+                        .filter(d -> running.isEmpty() || !d.code().id().equals(Trial.UNFINISHED))
                         .toList())
                 .as(snippet.place() + " is sound")
                 .isEmpty();
@@ -110,7 +114,7 @@ final class PageRun {
             table = other.table();
             bodies = table;
             text = running + lines;
-        } else if (how.equals("in file")) {
+        } else if (how.equals("in file") || (how.equals("continues") && !running.isEmpty())) {
             text = running.isEmpty() ? Frame.with(lines, "") : running + lines;
         } else if (how.equals("in piece")) {
             text = Frame.with("", lines.indent(2));
@@ -140,7 +144,8 @@ final class PageRun {
         if (running.isEmpty() && name.equals(FRAMES_PIECE)) {
             return Frame.with("", lines.indent(2));
         }
-        Matcher head = Pattern.compile("(?m)^piece " + name + "\\b[^{]*\\{(?s:.*?)^}$").matcher(running);
+        Matcher head =
+                Pattern.compile("(?m)^piece " + name + "\\b[^{]*\\{(?s:.*?)^}$").matcher(running);
         if (!head.find()) {
             throw new AssertionError(snippet.place() + ": the draft so far has no piece " + name);
         }

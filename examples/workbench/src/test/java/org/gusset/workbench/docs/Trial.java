@@ -18,6 +18,9 @@ import org.gusset.workbench.MeasureTable;
 
 /** A draft tried on every body of a table with some choices, and every message that came of it. */
 record Trial(String text, List<Diagnostic> diagnostics, Optional<Drawing> drawing) {
+    /** A piece that a page is still drawing has no outline yet. */
+    static final String UNFINISHED = "KND010";
+
     private static final Pattern SETTING = Pattern.compile("--set\\s+(\\w+)=('([^']*)'|\\S+)");
 
     static Trial of(String text, MeasureTable bodies, Choices choices) {
@@ -28,7 +31,9 @@ record Trial(String text, List<Diagnostic> diagnostics, Optional<Drawing> drawin
         for (String name : bodies.names()) {
             Outcome<Measurements> body = bodies.body(name).orElseThrow();
             all.addAll(body.diagnostics());
-            if (!draft.hasErrors() && body.value().isPresent()) {
+            boolean drawable = draft.diagnostics().stream()
+                    .allMatch(d -> !d.isError() || d.code().id().equals(UNFINISHED));
+            if (drawable && body.value().isPresent()) {
                 Outcome<Drawing> drawn =
                         draft.value().orElseThrow().evaluate(body.value().get(), choices);
                 all.addAll(drawn.diagnostics());
