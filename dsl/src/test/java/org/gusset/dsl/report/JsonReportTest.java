@@ -33,7 +33,8 @@ class JsonReportTest {
     private static Object below(Object top, Object... keys) {
         Object at = top;
         for (Object key : keys) {
-            at = key instanceof Integer index ? ((List<?>) at).get(index) : ((Map<?, ?>) at).get(key);
+            Object next = key instanceof Integer index ? ((List<?>) at).get(index) : ((Map<?, ?>) at).get(key);
+            at = java.util.Objects.requireNonNull(next, () -> "nothing below " + key);
         }
         return at;
     }

@@ -232,7 +232,7 @@ class ParsingTest {
         thread.start();
         thread.join();
         assertThat(thrown.get()).isNull();
-        return read.get();
+        return java.util.Objects.requireNonNull(read.get());
     }
 
     @Test
