@@ -134,10 +134,36 @@ final class Blocks {
 
     /** Closes all blocks before a token that cannot stand in any, and tells that a brace is missing. */
     void closeAll(Token token) {
+        Block piece = open.size() > 1 ? List.copyOf(open).get(1) : open.getLast();
+        List<Statement> outside = open.getLast().assumed() ? List.of() : outside(piece);
         missingClose(token);
+        piece.body().removeAll(outside);
         while (!atFile()) {
             close(token);
         }
+        file.addAll(outside);
+    }
+
+    /** The last statements of a piece without an end that may stand outside and are indented as if they did. */
+    private static List<Statement> outside(Block block) {
+        List<Statement> body = block.body();
+        boolean indented =
+                !body.isEmpty() && body.get(0).span().column() > block.head().column();
+        int from = body.size();
+        while (indented
+                && from > 0
+                && isAnywhere(body.get(from - 1))
+                && body.get(from - 1).span().column() <= block.head().column()) {
+            from--;
+        }
+        return List.copyOf(body.subList(from, body.size()));
+    }
+
+    private static boolean isAnywhere(Statement statement) {
+        return statement instanceof Statement.Let
+                || statement instanceof Statement.Check
+                || statement instanceof Statement.Unknown
+                || statement instanceof Statement.Solve;
     }
 
     /** Tells that the brace of the innermost block is missing, if there is a block that needs one. */
