@@ -118,6 +118,9 @@ class FaultInjectionTest {
                 Mistakes.Mistake mistake = new Mistakes(text).next(kind, random);
                 Outcome<DraftTree> outcome = parse(mistake.text());
                 assertOneMessageALine(outcome.diagnostics(), mistake);
+                if (outcome.diagnostics().size() > 1 && counts.getOrDefault(2, 0) < SHOWN) {
+                    System.out.println("  " + excerpt(mistake) + " -> " + outcome.diagnostics());
+                }
                 told += outcome.diagnostics().isEmpty() ? 0 : 1;
                 counts.merge(outcome.diagnostics().size(), 1, Integer::sum);
                 int from = laterFrom(sound, mistake, text);
