@@ -61,7 +61,7 @@ final class PieceStatements {
             return points(context.points(), span);
         } else if (context.line() != null) {
             return new Statement.Line(
-                    exprs.name(context.line().name()), lineBody(context.line().lineBody()), span);
+                    exprs.name(context.line().name()), shapes(context.line().lineBody().shape()), span);
         } else if (context.guide() != null) {
             return guide(context.guide(), span);
         } else if (context.curve() != null) {
@@ -140,40 +140,6 @@ final class PieceStatements {
         return context.DOUBLE() != null ? 2 : 3;
     }
 
-    /** The points of a line, or the path that it is. */
-    List<Expr> lineBody(GussetParser.LineBodyContext context) {
-        List<Expr> shapes = shapes(context.shape());
-        return shapes.size() == 1 ? List.of(path(shapes.get(0))) : shapes;
-    }
-
-    /** A shape that stands for a whole line: the way from a point to another is but one of its points. */
-    private Expr path(Expr shape) {
-        Expr base = shape;
-        boolean point = false;
-        while (base instanceof Expr.Moved moved) {
-            point |= !(moved.move() instanceof Move.Mirrored
-                    || moved.move() instanceof Move.Turned
-                    || moved.move() instanceof Move.Parallel);
-            base = moved.base();
-        }
-        point |= base instanceof Expr.At
-                || base instanceof Expr.Between
-                || base instanceof Expr.OnPath
-                || base instanceof Expr.TwoSweeps
-                || base instanceof Expr.Meets
-                || base instanceof Expr.Origin;
-        if (!point) {
-            return shape;
-        }
-        String start = spans.text(base.span());
-        Hint hint = base instanceof Expr.Reference || base instanceof Expr.Origin
-                ? Hint.of("line.start", "Write `{start} to` before it.", "start", start)
-                        .replacing(Spans.before(shape.span()), start + " to ")
-                : Hint.of("line.two", "Say where it begins and where it ends: `A to B`.");
-        faults.tell(SyntaxCode.ONE_POINT, shape.span(), hint);
-        return new Expr.Broken(shape.span());
-    }
-
     private Statement points(GussetParser.PointsContext context, Span span) {
         return new Statement.Points(
                 exprs.name(context.name()),
@@ -197,7 +163,7 @@ final class PieceStatements {
             return new Statement.Guide(
                     name, Statement.GuideKind.BETWEEN, from, Optional.of(exprs.shape(context.shape(1))), span);
         }
-        return new Statement.Guide(name, Statement.GuideKind.PATH, path(from), Optional.empty(), span);
+        return new Statement.Guide(name, Statement.GuideKind.PATH, from, Optional.empty(), span);
     }
 
     Statement.CurveBody curve(GussetParser.CurveBodyContext context) {

@@ -204,7 +204,7 @@ final class StatementBuilder {
         Statement.RuleBody body;
         if (context.LINE() != null) {
             kind = Statement.RuleKind.LINE;
-            body = new Statement.LineBody(pieces.lineBody(context.lineBody()));
+            body = new Statement.LineBody(context.lineBody().shape().stream().map(exprs::shape).toList());
         } else if (context.CURVE() != null) {
             kind = Statement.RuleKind.CURVE;
             body = pieces.curve(context.curveBody());

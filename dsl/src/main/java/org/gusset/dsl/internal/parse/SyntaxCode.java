@@ -33,8 +33,7 @@ public enum SyntaxCode implements Code {
     CURLY_QUOTE("SYN026", "Curly quotes do not begin a text."),
     SAID_TWICE("SYN027", "`{word}` is said twice in this statement."),
     UNCLOSED_BRACKET("SYN028", "This `(` is not closed by a `)`."),
-    ONE_POINT("SYN029", "A line needs two points, and this is the way to one."),
-    HOLLOW_WITH_WAYS("SYN030", "A hollowed curve bends one straight stretch; it takes no `through` and no `heading`."),
+    HOLLOW_WITH_WAYS("SYN029", "A hollowed curve bends one straight stretch; it takes no `through` and no `heading`."),
     TOO_LONG("LIM001", "The text has {length} characters, and {most} are allowed."),
     TOO_NESTED("LIM002", "Brackets and blocks are nested more than {most} deep here."),
     TOO_MANY_PARTS("LIM003", "This statement has more than {most} operators and moves.");

@@ -9,7 +9,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Stream;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Hint;
@@ -225,14 +224,14 @@ class ParsingTest {
 
     /** Reads on a thread with half a megabyte of stack, as a host's pool may have. */
     private static Outcome<DraftTree> onSmallStack(String text) throws InterruptedException {
-        AtomicReference<Outcome<DraftTree>> read = new AtomicReference<>();
-        AtomicReference<Throwable> thrown = new AtomicReference<>();
-        Thread thread = new Thread(null, () -> read.set(parse(text)), "small", 512 * 1024);
-        thread.setUncaughtExceptionHandler((t, e) -> thrown.set(e));
+        List<Outcome<DraftTree>> read = new ArrayList<>();
+        List<Throwable> thrown = new ArrayList<>();
+        Thread thread = new Thread(null, () -> read.add(parse(text)), "small", 512 * 1024);
+        thread.setUncaughtExceptionHandler((t, e) -> thrown.add(e));
         thread.start();
         thread.join();
-        assertThat(thrown.get()).isNull();
-        return java.util.Objects.requireNonNull(read.get());
+        assertThat(thrown).isEmpty();
+        return read.get(0);
     }
 
     @Test
