@@ -64,6 +64,9 @@ final class Functions {
                 return number(function, call, arguments, at);
             }
         }
+        if (resolver.names().isBroken(name)) {
+            return new Term.Broken(call.span());
+        }
         Set<String> known = new TreeSet<>(MEASURING);
         for (NumberFunction function : NumberFunction.values()) {
             known.add(function.word());

@@ -38,6 +38,11 @@ final class Lookup {
         return broken.contains(name);
     }
 
+    /** True if it was said before that a name is missing. */
+    private boolean isTold(String piece, String name) {
+        return isBroken(name) || isBroken(piece + "." + name);
+    }
+
     String stepTitle(Symbol symbol) {
         PieceBody body = bodies.get(symbol.scope().piece());
         return body == null || symbol.step() < 0
@@ -51,8 +56,9 @@ final class Lookup {
         String first = parts.get(0).text();
         Symbol symbol = at.scope().find(first);
         if (symbol == null) {
-            if (!isBroken(first) && !isBroken(at.piece() + "." + first)) {
+            if (!isTold(at.piece(), first)) {
                 messages.tell(unknown(parts.get(0), at));
+                broken.add(at.piece() + "." + first);
             }
             return Optional.empty();
         }
@@ -95,9 +101,8 @@ final class Lookup {
         }
         Scope scope = pieceScopes.get(first);
         Symbol inner = scope == null ? null : scope.own(parts.get(1).text());
-        boolean told = isBroken(first + "." + parts.get(1).text())
-                || isBroken(parts.get(1).text());
-        if (inner == null && scope != null && !told) {
+        if (inner == null && scope != null && !isTold(first, parts.get(1).text())) {
+            broken.add(first + "." + parts.get(1).text());
             Diagnostic missing = Diagnostic.of(
                     ResolveCode.NOT_IN_PIECE,
                     parts.get(1).span(),
@@ -132,7 +137,12 @@ final class Lookup {
             return unknown.with(
                     Hint.of("name.elsewhere", "Say which: {names}.", "names", String.join(", ", elsewhere)));
         }
-        return Names.suggesting(unknown, name.text(), at.scope().known(), name.span());
+        Diagnostic suggesting =
+                Names.suggesting(unknown, name.text(), at.scope().known(), name.span());
+        return suggesting.hints().isEmpty()
+                ? suggesting.with(Hint.of(
+                        "name.define", "Define it, as in `let {name} = 3 cm`, or correct it.", "name", name.text()))
+                : suggesting;
     }
 
     Optional<Symbol> rule(Expr.Reference function, Context at) {

@@ -205,7 +205,7 @@ public final class Resolver {
             return known;
         }
         busy.add(name);
-        PieceBody body = new PieceBody(statement, messages);
+        PieceBody body = new PieceBody(statement, messages, names::isBroken);
         if (statement.origin().isPresent()) {
             trace(body, statement.origin().get(), statements, busy);
         }
