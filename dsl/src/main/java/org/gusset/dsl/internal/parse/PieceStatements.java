@@ -61,7 +61,9 @@ final class PieceStatements {
             return points(context.points(), span);
         } else if (context.line() != null) {
             return new Statement.Line(
-                    exprs.name(context.line().name()), shapes(context.line().lineBody().shape()), span);
+                    exprs.name(context.line().name()),
+                    shapes(context.line().lineBody().shape()),
+                    span);
         } else if (context.guide() != null) {
             return guide(context.guide(), span);
         } else if (context.curve() != null) {

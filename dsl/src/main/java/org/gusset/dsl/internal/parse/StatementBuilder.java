@@ -204,7 +204,8 @@ final class StatementBuilder {
         Statement.RuleBody body;
         if (context.LINE() != null) {
             kind = Statement.RuleKind.LINE;
-            body = new Statement.LineBody(context.lineBody().shape().stream().map(exprs::shape).toList());
+            body = new Statement.LineBody(
+                    context.lineBody().shape().stream().map(exprs::shape).toList());
         } else if (context.CURVE() != null) {
             kind = Statement.RuleKind.CURVE;
             body = pieces.curve(context.curveBody());
