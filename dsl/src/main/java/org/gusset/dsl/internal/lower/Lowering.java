@@ -158,7 +158,10 @@ public final class Lowering {
         Handle<Boolean> known = conditions.get(piece.symbol().name());
         if (known == null) {
             graph.onlyIf(null);
-            known = as(handle(piece.condition().get()), Boolean.class);
+            Term condition = piece.condition().get();
+            known = condition.broken()
+                    ? graph.define("", Boolean.class, told(), condition.span(), List.of())
+                    : as(handle(condition), Boolean.class);
             conditions.put(piece.symbol().name(), known);
         }
         return known;
@@ -352,6 +355,9 @@ public final class Lowering {
     }
 
     private Handle<?> define(String name, Term term, Place place) {
+        if (term.broken()) {
+            return graph.define(name, Types.of(term.type()), told(), place, List.of());
+        }
         if (term instanceof Term.Solved solved) {
             return solved(name, solved, place);
         } else if (term instanceof Term.Made made) {

@@ -24,7 +24,14 @@ final class BrokenHeads {
     /** The strip under its name, its measures unknown. */
     Statement strip(List<CommonToken> head, List<Statement> body, Span whole) {
         Expr unknown = new Expr.Broken(span(head));
-        return new Statement.Strip(name(head), unknown, unknown, false, false, Optional.empty(), body, span(head), whole);
+        return new Statement.Strip(
+                name(head), unknown, unknown, false, false, Optional.empty(), body, span(head), whole);
+    }
+
+    /** A piece for statements that stand outside of any. */
+    static Statement unnamed(Span head, List<Statement> body, Span whole) {
+        Name name = new Name("piece in line " + head.line(), head);
+        return new Statement.Piece(name, Optional.empty(), Optional.empty(), body, head, whole);
     }
 
     private Span span(List<CommonToken> head) {
@@ -32,7 +39,9 @@ final class BrokenHeads {
     }
 
     private Name name(List<CommonToken> head) {
-        if (head.size() > 1 && isNameLike(head.get(1))) {
+        if (Words.isName(head.get(0).getType())) {
+            return name(head.get(0));
+        } else if (head.size() > 1 && isNameLike(head.get(1))) {
             return name(head.get(1));
         }
         Span word = spans.of(head.get(0));
@@ -48,7 +57,7 @@ final class BrokenHeads {
     }
 
     private Optional<Statement.Origin> origin(List<CommonToken> head) {
-        for (int i = 2; i + 1 < head.size(); i++) {
+        for (int i = 1; i + 1 < head.size(); i++) {
             int type = head.get(i).getType();
             if (type == GussetLexer.TRACED || type == GussetLexer.TAKEN || type == GussetLexer.FROM) {
                 CommonToken next = head.get(i + 1);

@@ -8,29 +8,28 @@ final class Forms {
 
     /** The form of the statement that a word begins, in backquotes. */
     static Optional<String> of(int head) {
-        String form =
-                switch (head) {
-                    case GussetLexer.DRAFT -> "`draft \"title\"`";
-                    case GussetLexer.MEASURE -> "`measure chest from 60 cm to 170 cm \"how to take it\"`";
-                    case GussetLexer.CHOOSE -> "`choose ease = 12 cm` or `choose neckline = vee out of vee, round`";
-                    case GussetLexer.FIT -> "`fit side_in = 0 cm from -3 cm to 3 cm`";
-                    case GussetLexer.RULE -> "`rule neck_width(girth length) = girth / 5`";
-                    case GussetLexer.USE -> "`use \"file\" as b`";
-                    case GussetLexer.CLOTH -> "`cloth shell wide 140 cm`";
-                    case GussetLexer.PIECE -> "`piece Name {` or `piece Name traced from Other {`";
-                    case GussetLexer.STRIP -> "`strip Name long L wide W {`";
-                    case GussetLexer.STEP -> "`step \"title\" {`";
-                    case GussetLexer.SEAM -> "`seam name = Front.side to Back.side`";
-                    case GussetLexer.FINISHED -> "`finished name = expression over chest ease 8 cm to 24 cm`";
-                    case GussetLexer.OPENING -> "`opening name = Front.neck_edge + Back.neck_edge passes head`";
-                    case GussetLexer.LET -> "`let name = 3 cm`";
-                    case GussetLexer.UNKNOWN -> "`unknown name from 4 cm to 25 cm`";
-                    case GussetLexer.SOLVE -> "`solve name so that length(cap) = 40 cm`";
-                    case GussetLexer.CHECK -> "`check condition \"what to tell\"`";
-                    case GussetLexer.SAY -> "`say \"words\"`";
-                    case GussetLexer.LABEL -> "`label \"words\"`";
-                    default -> shape(head);
-                };
+        String form = switch (head) {
+            case GussetLexer.DRAFT -> "`draft \"title\"`";
+            case GussetLexer.MEASURE -> "`measure chest from 60 cm to 170 cm \"how to take it\"`";
+            case GussetLexer.CHOOSE -> "`choose ease = 12 cm` or `choose neckline = vee out of vee, round`";
+            case GussetLexer.FIT -> "`fit side_in = 0 cm from -3 cm to 3 cm`";
+            case GussetLexer.RULE -> "`rule neck_width(girth length) = girth / 5`";
+            case GussetLexer.USE -> "`use \"file\" as b`";
+            case GussetLexer.CLOTH -> "`cloth shell wide 140 cm`";
+            case GussetLexer.PIECE -> "`piece Name {` or `piece Name traced from Other {`";
+            case GussetLexer.STRIP -> "`strip Name long L wide W {`";
+            case GussetLexer.STEP -> "`step \"title\" {`";
+            case GussetLexer.SEAM -> "`seam name = Front.side to Back.side`";
+            case GussetLexer.FINISHED -> "`finished name = expression over chest ease 8 cm to 24 cm`";
+            case GussetLexer.OPENING -> "`opening name = Front.neck_edge + Back.neck_edge passes head`";
+            case GussetLexer.LET -> "`let name = 3 cm`";
+            case GussetLexer.UNKNOWN -> "`unknown name from 4 cm to 25 cm`";
+            case GussetLexer.SOLVE -> "`solve name so that length(cap) = 40 cm`";
+            case GussetLexer.CHECK -> "`check condition \"what to tell\"`";
+            case GussetLexer.SAY -> "`say \"words\"`";
+            case GussetLexer.LABEL -> "`label \"words\"`";
+            default -> shape(head);
+        };
         return form.isEmpty() ? Optional.empty() : Optional.of(form);
     }
 

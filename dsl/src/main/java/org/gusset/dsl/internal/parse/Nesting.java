@@ -79,7 +79,8 @@ final class Nesting {
         int depth = 0;
         for (int i = from; i < tokens.size(); i++) {
             int type = tokens.get(i).getType();
-            boolean first = i > from && tokens.get(i).getLine() > tokens.get(i - 1).getLine();
+            boolean first =
+                    i > from && tokens.get(i).getLine() > tokens.get(i - 1).getLine();
             if (type == GussetLexer.LBRACE || type == GussetLexer.RBRACE || (first && Words.isStatement(type))) {
                 return i;
             }

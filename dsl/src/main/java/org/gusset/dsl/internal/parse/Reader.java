@@ -1,8 +1,6 @@
 package org.gusset.dsl.internal.parse;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -34,7 +32,7 @@ final class Reader {
     private final Rules holeRules = new Rules();
     private final List<CommonToken> tokens;
     private final Misnomers misnomers;
-    private final Deque<Block> blocks = new ArrayDeque<>();
+    private final Blocks blocks;
     private final List<Name> broken = new ArrayList<>();
     private int at;
 
@@ -42,6 +40,7 @@ final class Reader {
         this.source = source;
         this.faults = faults;
         this.spans = new Spans(source.name(), source.text());
+        this.blocks = new Blocks(spans, faults);
         this.explaining = new Explaining(spans, faults);
         Texts texts = new Texts(spans, faults, this::hole);
         ExprBuilder exprs = new ExprBuilder(spans, faults, limits, texts);
@@ -52,38 +51,15 @@ final class Reader {
         this.misnomers = new Misnomers(tokens, spans, faults);
     }
 
-    /** What a block is. */
-    private enum Kind {
-        FILE("the file"),
-        PIECE("a piece"),
-        STRIP("a strip"),
-        STEP("a step"),
-        LOOSE("a block");
-
-        private final String words;
-
-        Kind(String words) {
-            this.words = words;
-        }
-    }
-
-    /** A block that is being read; {@code finish} makes its statement of its body, or nothing if its head is broken. */
-    private record Block(
-            Kind kind, List<Statement> body, Token opening, Function<Span, Optional<Statement>> finish, Span head) {}
-
     DraftTree read() {
         Optional<Integer> version = version();
-        List<Statement> file = new ArrayList<>();
-        Span start = spans.of(0, 0);
-        Token first = tokens.isEmpty() ? new CommonToken(Token.EOF) : tokens.get(0);
-        blocks.addLast(new Block(Kind.FILE, file, first, s -> Optional.empty(), start));
         while (at < tokens.size()) {
             next();
         }
-        if (blocks.size() > 1) {
-            closeAll(tokens.get(tokens.size() - 1));
+        if (!tokens.isEmpty()) {
+            blocks.closeAll(spans.end());
         }
-        return new DraftTree(source.name(), version, file, broken);
+        return new DraftTree(source.name(), version, blocks.file(), broken);
     }
 
     private Optional<Integer> version() {
@@ -111,20 +87,18 @@ final class Reader {
         int type = token.getType();
         if (type == GussetLexer.RBRACE) {
             at++;
-            if (blocks.size() > 1) {
-                close(token);
-            } else if (!faults.any()) {
-                faults.tell(SyntaxCode.STRAY_CLOSE, spans.of(token), Hint.of("brace.drop", "Take it out."));
+            if (!blocks.atFile()) {
+                blocks.close(spans.of(token));
+            } else if (!faults.before(spans.of(token))) {
+                Span span = spans.of(token);
+                faults.tell(
+                        SyntaxCode.STRAY_CLOSE,
+                        span,
+                        Hint.of("brace.drop", "Take it out.").replacing(span, ""));
             }
         } else if (type == GussetLexer.LBRACE) {
-            if (!faults.any()) {
-                faults.tell(
-                        SyntaxCode.LOOSE_BLOCK,
-                        spans.of(token),
-                        Hint.of("block.head", "Write the head before it: `piece Name {`."));
-            }
             at++;
-            blocks.addLast(new Block(Kind.LOOSE, new ArrayList<>(), token, s -> Optional.empty(), spans.of(token)));
+            blocks.openLoose(token);
         } else if (Words.isStatement(type)) {
             statements(token);
         } else {
@@ -155,6 +129,12 @@ final class Reader {
             tokens.set(at, mended);
             return;
         }
+        List<CommonToken> chunk = chunk(at);
+        int brace = at + chunk.size();
+        if (blocks.atFile() && brace < tokens.size() && tokens.get(brace).getType() == GussetLexer.LBRACE) {
+            pieceWithoutWord(List.copyOf(chunk));
+            return;
+        }
         faults.tell(
                 SyntaxCode.NO_STATEMENT,
                 span,
@@ -165,12 +145,33 @@ final class Reader {
                                 : "Begin the next statement on a line of its own, with its word: `point`, `line`, `let`."),
                 "found",
                 token.getText());
-        List<CommonToken> chunk = chunk(at);
         if (chunk.size() > 1 && chunk.get(1).getType() == GussetLexer.EQUALS && Words.isName(token.getType())) {
             broken.add(new Name(token.getText(), span));
         }
         int line = misspelt(chunk);
         at += line > 0 ? line : chunk.size();
+    }
+
+    /** Takes what stands before a brace at file level for the head of a piece. */
+    private void pieceWithoutWord(List<CommonToken> head) {
+        CommonToken first = head.get(0);
+        faults.tell(
+                SyntaxCode.NO_STATEMENT,
+                spans.of(first),
+                Hint.of("head.piece", "A block begins with its word: `piece Name {`."),
+                "found",
+                first.getText());
+        List<Statement> body = new ArrayList<>();
+        BrokenHeads heads = new BrokenHeads(spans);
+        at += head.size() + 1;
+        blocks.open(
+                Blocks.Kind.PIECE,
+                body,
+                first,
+                whole -> Optional.of(heads.piece(head, body, whole)),
+                spans.of(first, head.get(head.size() - 1)),
+                startsFromAnother(head),
+                true);
     }
 
     /** Where, behind its first token, a line of a chunk begins like a statement whose word is misspelt or missing; 0 if none does. */
@@ -208,11 +209,11 @@ final class Reader {
     private void statements(CommonToken token) {
         int type = token.getType();
         boolean steps = type == GussetLexer.STEP;
-        if (blocks.size() > 1 && Words.isFileOnly(type)) {
-            closeAll(token);
-        } else if (steps && blocks.getLast().kind() == Kind.STEP) {
-            missingClose(token);
-            close(token);
+        if (Words.isFileOnly(type)) {
+            blocks.closeAll(spans.of(token));
+        } else if (steps && blocks.innermost() == Blocks.Kind.STEP) {
+            blocks.missingClose(spans.of(token));
+            blocks.close(Spans.before(spans.of(token)));
         }
         List<CommonToken> chunk = chunk(at);
         if (type == GussetLexer.PIECE || type == GussetLexer.STRIP || steps) {
@@ -235,7 +236,7 @@ final class Reader {
                 if (onLine && !Words.isStatement(rest.get(read).getType())) {
                     rules.nothingMore(rest, Token.EOF);
                 }
-                place(builder.statement(context), rest.get(0));
+                place(builder.statement(context, blocks.copied()), rest.get(0));
                 from += read;
                 if (!onLine) {
                     return from;
@@ -260,107 +261,102 @@ final class Reader {
         name(tokens).ifPresent(broken::add);
         boolean changed = tokens.get(0).getType() == GussetLexer.CHANGE && tokens.size() > 1;
         CommonToken word = tokens.get(changed ? 1 : 0);
-        blocks.getLast().body().add(new Statement.Broken(word.getText(), spans.of(tokens.get(0))));
+        blocks.add(new Statement.Broken(word.getText(), spans.of(tokens.get(0))), false);
     }
 
     /** Puts a statement where it stands, or tells that it stands wrong. */
     private void place(Statement statement, CommonToken word) {
-        Block block = blocks.getLast();
-        if (block.kind() == Kind.FILE && Words.isPieceOnly(word.getType())) {
-            if (!faults.any()) {
+        if (blocks.atFile() && Words.isPieceOnly(word.getType())) {
+            boolean first = !faults.before(statement.span());
+            OptionalInt closed = blocks.assumePiece(word);
+            if (first) {
+                Hint hint = Hint.of("level.piece", "Put it between the braces of a `piece Name { ... }`.");
+                Hint brace = Hint.of(
+                        "level.brace",
+                        "Put it before the `}` in line {line}, which closes the piece.",
+                        "line",
+                        closed.orElse(0));
                 faults.tell(
                         SyntaxCode.WRONG_LEVEL,
                         statement.span(),
-                        Hint.of("level.piece", "Put it between the braces of a `piece Name { ... }`."),
+                        closed.isPresent() ? brace : hint,
                         "word",
                         word.getText());
             }
-            return;
         }
-        block.body().add(statement);
+        blocks.add(statement, Words.isShared(word.getType()));
     }
 
     private void head(CommonToken word, List<CommonToken> chunk) {
-        Kind kind = word.getType() == GussetLexer.PIECE
-                ? Kind.PIECE
-                : word.getType() == GussetLexer.STRIP ? Kind.STRIP : Kind.STEP;
+        Blocks.Kind kind = word.getType() == GussetLexer.PIECE
+                ? Blocks.Kind.PIECE
+                : word.getType() == GussetLexer.STRIP ? Blocks.Kind.STRIP : Blocks.Kind.STEP;
         List<Statement> body = new ArrayList<>();
-        Span head = spans.of(chunk.get(0), chunk.get(chunk.size() - 1));
+        int read = chunk.size();
         Function<Span, Optional<Statement>> finish = s -> Optional.empty();
         boolean sound = true;
         try {
             finish = heading(kind, body, rules.over(chunk));
-            rules.nothingMore(chunk, GussetLexer.LBRACE);
+            if (rules.read() < chunk.size()
+                    && Words.isStatement(chunk.get(rules.read()).getType())) {
+                // The body begins on the same line; only its brace is missing.
+                read = rules.read();
+            } else {
+                rules.nothingMore(chunk, GussetLexer.LBRACE);
+            }
         } catch (Strict.Stop stop) {
             sound = false;
             explaining.tell(stop, chunk);
             finish = brokenHead(kind, List.copyOf(chunk), body);
         }
-        boolean inside = blocks.getLast().kind() != Kind.FILE;
-        if (sound && kind == Kind.STEP && !inside) {
-            faults.tell(
-                    SyntaxCode.STEP_OUTSIDE,
-                    head,
-                    Hint.of("step.piece", "Put it between the braces of a `piece Name { ... }`."));
-            finish = s -> Optional.empty();
+        Span head = spans.of(chunk.get(0), chunk.get(read - 1));
+        if (kind == Blocks.Kind.STEP && blocks.atFile()) {
+            if (sound) {
+                faults.tell(
+                        SyntaxCode.STEP_OUTSIDE,
+                        head,
+                        Hint.of("step.piece", "Put it between the braces of a `piece Name { ... }`."));
+            }
+            blocks.assumePiece(word);
         }
-        at += chunk.size();
-        if (at < tokens.size() && tokens.get(at).getType() == GussetLexer.LBRACE) {
+        at += read;
+        boolean braced = at < tokens.size() && tokens.get(at).getType() == GussetLexer.LBRACE;
+        if (braced) {
             at++;
         } else if (sound) {
-            faults.tell(SyntaxCode.MISSING_OPEN, head, Hint.of("brace.open", "Write `{` at the end of this line."));
+            faults.tell(
+                    SyntaxCode.MISSING_OPEN,
+                    head,
+                    Hint.of("brace.open", "Write `{` at the end of this line.").replacing(Spans.behind(head), " {"));
         }
-        blocks.addLast(new Block(kind, body, word, finish, head));
+        blocks.open(kind, body, word, finish, head, startsFromAnother(chunk), braced);
     }
 
-    private Function<Span, Optional<Statement>> brokenHead(Kind kind, List<CommonToken> head, List<Statement> body) {
+    private static boolean startsFromAnother(List<CommonToken> head) {
+        return head.stream().anyMatch(t -> t.getType() == GussetLexer.TRACED || t.getType() == GussetLexer.TAKEN);
+    }
+
+    private Function<Span, Optional<Statement>> brokenHead(
+            Blocks.Kind kind, List<CommonToken> head, List<Statement> body) {
         BrokenHeads heads = new BrokenHeads(spans);
-        if (kind == Kind.PIECE) {
+        if (kind == Blocks.Kind.PIECE) {
             return whole -> Optional.of(heads.piece(head, body, whole));
         }
-        return kind == Kind.STRIP ? whole -> Optional.of(heads.strip(head, body, whole)) : whole -> Optional.empty();
+        return kind == Blocks.Kind.STRIP
+                ? whole -> Optional.of(heads.strip(head, body, whole))
+                : whole -> Optional.empty();
     }
 
-    private Function<Span, Optional<Statement>> heading(Kind kind, List<Statement> body, GussetParser parser) {
-        if (kind == Kind.PIECE) {
+    private Function<Span, Optional<Statement>> heading(Blocks.Kind kind, List<Statement> body, GussetParser parser) {
+        if (kind == Blocks.Kind.PIECE) {
             GussetParser.PieceHeadContext head = parser.pieceHead();
             return whole -> Optional.of(builder.piece(head, body, whole));
-        } else if (kind == Kind.STRIP) {
+        } else if (kind == Blocks.Kind.STRIP) {
             GussetParser.StripHeadContext head = parser.stripHead();
             return whole -> Optional.of(builder.strip(head, body, whole));
         }
         GussetParser.StepHeadContext head = parser.stepHead();
         return whole -> Optional.of(builder.step(head, body, whole));
-    }
-
-    private void close(Token closing) {
-        Block block = blocks.removeLast();
-        Block outer = blocks.getLast();
-        Optional<Statement> statement = block.finish().apply(spans.of(block.opening(), closing));
-        if (statement.isPresent()) {
-            outer.body().add(statement.get());
-        } else if (block.kind() == Kind.STEP || block.kind() == Kind.LOOSE) {
-            if (outer.kind() != Kind.FILE) {
-                outer.body().addAll(block.body());
-            }
-        }
-    }
-
-    private void closeAll(Token token) {
-        missingClose(token);
-        while (blocks.size() > 1) {
-            close(token);
-        }
-    }
-
-    private void missingClose(Token token) {
-        Block block = blocks.getLast();
-        faults.tell(
-                SyntaxCode.MISSING_CLOSE,
-                spans.of(token),
-                Hint.of("brace.close", "Close it with a `}` where it ends."),
-                "block",
-                block.kind().words + " begun in line " + block.head().line());
     }
 
     /** The name that a broken statement was to define. */

@@ -7,19 +7,18 @@ final class Strays {
     private Strays() {}
 
     static Hint hint(String character) {
-        String instead =
-                switch (character) {
-                    case "\u00d7", "\u22c5", "\u00b7", "\u2217" -> "*";
-                    case "\u00f7", "\u2044", "\u2215" -> "/";
-                    case "\u2013", "\u2014", "\u2010", "\u2011" -> "-";
-                    case "&" -> "and";
-                    case "|" -> "or";
-                    case "!" -> "not";
-                    case "\u2264" -> "<=";
-                    case "\u2265" -> ">=";
-                    case "\u2260" -> "is not";
-                    default -> "";
-                };
+        String instead = switch (character) {
+            case "\u00d7", "\u22c5", "\u00b7", "\u2217" -> "*";
+            case "\u00f7", "\u2044", "\u2215" -> "/";
+            case "\u2013", "\u2014", "\u2010", "\u2011" -> "-";
+            case "&" -> "and";
+            case "|" -> "or";
+            case "!" -> "not";
+            case "\u2264" -> "<=";
+            case "\u2265" -> ">=";
+            case "\u2260" -> "is not";
+            default -> "";
+        };
         if (!instead.isEmpty()) {
             return Hint.of("stray.instead", "Write `{text}`.", "text", instead);
         }
@@ -29,7 +28,8 @@ final class Strays {
             case "^" -> Hint.of("stray.power", "Write a power as a product: `a * a`.");
             case "'", "\u2018", "\u2019", "`", "\u201d", "\u201e", "\u00ab", "\u00bb" ->
                 Hint.of("stray.quote", "A text stands between straight double quotes: `\"text\"`.");
-            case "_" -> Hint.of("stray.underscore", "A name begins with a letter, and digits are written without a break.");
+            case "_" ->
+                Hint.of("stray.underscore", "A name begins with a letter, and digits are written without a break.");
             default -> Hint.of("stray.drop", "Take it out; after a `#` anything may stand.");
         };
     }

@@ -58,7 +58,9 @@ final class Strict extends DefaultErrorStrategy {
     }
 
     private static IntervalSet next(Parser parser, int state) {
-        return parser.getInterpreter().atn.nextTokens(parser.getInterpreter().atn.states.get(state));
+        return parser.getInterpreter()
+                .atn
+                .nextTokens(parser.getInterpreter().atn.states.get(state));
     }
 
     @Override

@@ -156,7 +156,7 @@ final class Expressions {
             Term path = path(whole, at, "What has a `" + last + "`");
             return resolver.endOf(path, last.equals("start"), reference.span());
         }
-        Optional<Symbol> symbol = resolver.lookUp(reference, at);
+        Optional<Symbol> symbol = resolver.names().lookUp(reference, at);
         if (symbol.isPresent() && symbol.get().role() == Symbol.Role.DART) {
             return Darts.part(symbol.get(), reference, at, this, messages);
         }
@@ -167,7 +167,7 @@ final class Expressions {
     }
 
     private Term ofRow(Symbol row, Expr.Reference reference, Context at) {
-        java.util.OptionalInt index = Resolver.rowIndex(reference.parts());
+        java.util.OptionalInt index = Lookup.rowIndex(reference.parts());
         Term whole = use(row, reference.span(), at);
         if (index.isEmpty() || whole.broken()) {
             return whole;
@@ -182,7 +182,12 @@ final class Expressions {
         at.uses().add(symbol);
         if (symbol.scope() == at.scope() && at.step() >= 0 && symbol.step() > at.step()) {
             messages.tell(
-                    ResolveCode.USED_BEFORE_DRAWN, span, "name", symbol.name(), "step", resolver.stepTitle(symbol));
+                    ResolveCode.USED_BEFORE_DRAWN,
+                    span,
+                    "name",
+                    symbol.name(),
+                    "step",
+                    resolver.names().stepTitle(symbol));
         }
         return symbol.type().broken() ? new Term.Broken(span) : new Term.Ref(symbol, span);
     }

@@ -3,6 +3,7 @@ package org.gusset.dsl.internal.resolve;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Hint;
 import org.gusset.core.diagnostic.Phrase;
@@ -23,13 +24,18 @@ final class PieceBody {
 
     private final Statement.Piece piece;
     private final Messages messages;
+    private final Predicate<String> told;
     private final List<Entry> entries = new ArrayList<>();
     private final List<StepTitle> steps = new ArrayList<>();
     private Optional<Expr> mirror = Optional.empty();
 
-    PieceBody(Statement.Piece piece, Messages messages) {
+    /**
+     * @param told whether a name belongs to a definition that cannot be read, which was told
+     */
+    PieceBody(Statement.Piece piece, Messages messages, Predicate<String> told) {
         this.piece = piece;
         this.messages = messages;
+        this.told = told;
     }
 
     Statement.Piece piece() {
@@ -171,8 +177,10 @@ final class PieceBody {
                         name(),
                         "what",
                         "`" + name.get().text() + "`");
-                messages.tell(Names.suggesting(
-                        nothing, name.get().text(), names, name.get().span()));
+                if (!told.test(name.get().text())) {
+                    messages.tell(Names.suggesting(
+                            nothing, name.get().text(), names, name.get().span()));
+                }
                 // It is taken in all the same, so that its uses stay quiet.
                 entries.add(new Entry(to, step, false));
                 return;
@@ -183,7 +191,7 @@ final class PieceBody {
             return;
         }
         boolean any = entries.removeIf(e -> replaces(to, e.statement()));
-        if (!any) {
+        if (!any && !lacks(Definitions.form(to))) {
             messages.tell(
                     ResolveCode.NOTHING_TO_CHANGE,
                     change.span(),

@@ -103,12 +103,12 @@ final class Solves {
                 solve.span(),
                 at.uses());
         all.add(equations);
+        boolean broken = lows.stream().anyMatch(Term::broken)
+                || highs.stream().anyMatch(Term::broken)
+                || nearest.filter(Term::broken).isPresent();
         for (int i = 0; i < unknowns.size(); i++) {
             Symbol unknown = unknowns.get(i);
             solved.put(unknown, equations);
-            boolean broken = lows.get(i).broken()
-                    || highs.get(i).broken()
-                    || nearest.filter(Term::broken).isPresent();
             unknown.define(
                     unknown.type(),
                     broken

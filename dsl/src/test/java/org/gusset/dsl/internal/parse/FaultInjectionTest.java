@@ -43,7 +43,9 @@ class FaultInjectionTest {
         }
         Path shipped = Path.of(System.getProperty("gusset.root", "..")).resolve("examples/drafts");
         try (Stream<Path> files = Files.list(shipped)) {
-            files.filter(f -> f.toString().endsWith(".gusset")).sorted().forEach(f -> drafts.add(ParseCasesTest.text(f)));
+            files.filter(f -> f.toString().endsWith(".gusset"))
+                    .sorted()
+                    .forEach(f -> drafts.add(ParseCasesTest.text(f)));
         }
         return drafts;
     }
@@ -116,11 +118,15 @@ class FaultInjectionTest {
                 Mistakes.Mistake mistake = new Mistakes(text).next(kind, random);
                 Outcome<DraftTree> outcome = parse(mistake.text());
                 assertOneMessageALine(outcome.diagnostics(), mistake);
+                if (outcome.diagnostics().size() > 1 && counts.getOrDefault(2, 0) < SHOWN) {
+                    System.out.println("  " + excerpt(mistake) + " -> " + outcome.diagnostics());
+                }
                 told += outcome.diagnostics().isEmpty() ? 0 : 1;
                 counts.merge(outcome.diagnostics().size(), 1, Integer::sum);
                 int from = laterFrom(sound, mistake, text);
                 Set<Mark> later = marks(sound, text, from, 0);
-                later.removeAll(marks(outcome.value().orElseThrow().statements(), mistake.text(), from, mistake.longer()));
+                later.removeAll(
+                        marks(outcome.value().orElseThrow().statements(), mistake.text(), from, mistake.longer()));
                 if (later.isEmpty()) {
                     kept.merge(kind, 1, Integer::sum);
                 } else {
@@ -133,7 +139,9 @@ class FaultInjectionTest {
         System.out.printf(
                 "%d single mistakes, seed %d: all later statements kept in %.2f %% %s; told %d; messages for each %s%n",
                 all, SEED, 100.0 * sum / all, kept, told, counts);
-        lost.entrySet().stream().limit(SHOWN).forEach(e -> System.out.println("  " + e.getKey() + " lost " + e.getValue()));
+        lost.entrySet().stream()
+                .limit(SHOWN)
+                .forEach(e -> System.out.println("  " + e.getKey() + " lost " + e.getValue()));
         assertThat((double) sum / all).as("lost: %s", lost).isGreaterThanOrEqualTo(KEPT);
     }
 
