@@ -7,4 +7,6 @@ module org.gusset.dsl {
     exports org.gusset.dsl;
     exports org.gusset.dsl.syntax;
     exports org.gusset.dsl.report;
+    exports org.gusset.dsl.format;
+    exports org.gusset.dsl.lint;
 }

@@ -12,7 +12,9 @@ import org.gusset.dsl.Source;
 
 /** A text as what is written in it, comments among it; only the blanks between are left out. */
 public final class Lexemes {
-    private static final Set<String> RESERVED = reserved();
+    private static final Set<String> RESERVED = words(GussetLexer.DRAFT, GussetLexer.RAD);
+    private static final Set<String> STATEMENTS = words(GussetLexer.DRAFT, GussetLexer.DROP);
+    private static final Set<String> UNITS = words(GussetLexer.MM, GussetLexer.PERCENT);
 
     private Lexemes() {}
 
@@ -57,9 +59,18 @@ public final class Lexemes {
         return RESERVED.contains(word);
     }
 
-    private static Set<String> reserved() {
+    /** True for the words that begin a statement; none of them may come to stand first on a line in the midst of another. */
+    public static boolean isStatement(String word) {
+        return STATEMENTS.contains(word);
+    }
+
+    public static boolean isUnit(String word) {
+        return UNITS.contains(word);
+    }
+
+    private static Set<String> words(int first, int last) {
         Set<String> words = new TreeSet<>();
-        for (int type = GussetLexer.DRAFT; type < GussetLexer.PERCENT; type++) {
+        for (int type = first; type <= last; type++) {
             String literal = GussetLexer.VOCABULARY.getLiteralName(type);
             words.add(literal.substring(1, literal.length() - 1));
         }

@@ -1,0 +1,65 @@
+package org.gusset.dsl.syntax;
+
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/**
+ * Everything below a node of the syntax tree, whatever the form of the node. The parts are read off the records themselves, so that
+ * a form that is added to the language cannot be forgotten here.
+ */
+public final class TreeWalk {
+    private static final String SYNTAX = TreeWalk.class.getPackageName();
+
+    private TreeWalk() {}
+
+    /** Shows a node and all nodes below it, each before its parts, in the order in which their parts are declared. */
+    public static void every(Record node, Consumer<? super Record> visit) {
+        visit.accept(node);
+        for (Record part : parts(node)) {
+            every(part, visit);
+        }
+    }
+
+    /** All nodes of one kind at or below a node. */
+    public static <T> List<T> all(Record node, Class<T> kind) {
+        List<T> found = new ArrayList<>();
+        every(node, r -> {
+            if (kind.isInstance(r)) {
+                found.add(kind.cast(r));
+            }
+        });
+        return found;
+    }
+
+    /** The nodes that a node is directly made of. */
+    public static List<Record> parts(Record node) {
+        List<Record> parts = new ArrayList<>();
+        for (RecordComponent component : node.getClass().getRecordComponents()) {
+            add(value(component, node), parts);
+        }
+        return parts;
+    }
+
+    private static void add(Object value, List<Record> parts) {
+        if (value instanceof Optional<?> optional) {
+            optional.ifPresent(v -> add(v, parts));
+        } else if (value instanceof Collection<?> several) {
+            several.forEach(v -> add(v, parts));
+        } else if (value instanceof Record part && part.getClass().getPackageName().equals(SYNTAX)) {
+            parts.add(part);
+        }
+    }
+
+    private static Object value(RecordComponent component, Record node) {
+        try {
+            return component.getAccessor().invoke(node);
+        } catch (IllegalAccessException | InvocationTargetException e) {
+            throw new IllegalStateException("a part of a syntax node cannot be read", e);
+        }
+    }
+}
