@@ -11,8 +11,9 @@ final class Spacing {
     private final Structure structure;
     private final Set<Integer> tightStrokes = new HashSet<>();
 
-    Spacing(Structure structure, List<Lexeme> lexemes) {
+    Spacing(Structure structure, List<Lexeme> all) {
         this.structure = structure;
+        List<Lexeme> lexemes = all.stream().filter(l -> !l.isComment()).toList();
         for (int i = 1; i + 1 < lexemes.size(); i++) {
             if (lexemes.get(i).text().equals("/") && isFraction(lexemes, i)) {
                 tightStrokes.add(lexemes.get(i).start());
