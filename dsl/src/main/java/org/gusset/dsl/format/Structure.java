@@ -27,7 +27,7 @@ final class Structure {
                 .forEach(c -> statements.remove(c.statement().span().start()));
     }
 
-    private void read(Record node) {
+    private void read(Object node) {
         if (node instanceof Statement statement) {
             statements.add(statement.span().start());
             note(statement).ifPresent(w -> notes.add(w.span().start()));

@@ -10,7 +10,7 @@ import java.util.function.Consumer;
 
 /**
  * Everything below a node of the syntax tree, whatever the form of the node. The parts are read off the records themselves, so that
- * a form that is added to the language cannot be forgotten here.
+ * a form that is added to the language cannot be forgotten here. Nodes are the records of this package, places excepted.
  */
 public final class TreeWalk {
     private static final String SYNTAX = TreeWalk.class.getPackageName();
@@ -18,15 +18,15 @@ public final class TreeWalk {
     private TreeWalk() {}
 
     /** Shows a node and all nodes below it, each before its parts, in the order in which their parts are declared. */
-    public static void every(Record node, Consumer<? super Record> visit) {
+    public static void every(Object node, Consumer<Object> visit) {
         visit.accept(node);
-        for (Record part : parts(node)) {
+        for (Object part : parts(node)) {
             every(part, visit);
         }
     }
 
     /** All nodes of one kind at or below a node. */
-    public static <T> List<T> all(Record node, Class<T> kind) {
+    public static <T> List<T> all(Object node, Class<T> kind) {
         List<T> found = new ArrayList<>();
         every(node, r -> {
             if (kind.isInstance(r)) {
@@ -37,25 +37,33 @@ public final class TreeWalk {
     }
 
     /** The nodes that a node is directly made of. */
-    public static List<Record> parts(Record node) {
-        List<Record> parts = new ArrayList<>();
-        for (RecordComponent component : node.getClass().getRecordComponents()) {
+    public static List<Object> parts(Object node) {
+        List<Object> parts = new ArrayList<>();
+        for (RecordComponent component : components(node)) {
             add(value(component, node), parts);
         }
         return parts;
     }
 
-    private static void add(Object value, List<Record> parts) {
+    private static RecordComponent[] components(Object node) {
+        RecordComponent[] components = node.getClass().getRecordComponents();
+        if (components == null) {
+            throw new IllegalArgumentException(node.getClass() + " is no node of a syntax tree");
+        }
+        return components;
+    }
+
+    private static void add(Object value, List<Object> parts) {
         if (value instanceof Optional<?> optional) {
             optional.ifPresent(v -> add(v, parts));
         } else if (value instanceof Collection<?> several) {
             several.forEach(v -> add(v, parts));
-        } else if (value instanceof Record part && part.getClass().getPackageName().equals(SYNTAX)) {
-            parts.add(part);
+        } else if (value instanceof Record && value.getClass().getPackageName().equals(SYNTAX)) {
+            parts.add(value);
         }
     }
 
-    private static Object value(RecordComponent component, Record node) {
+    private static Object value(RecordComponent component, Object node) {
         try {
             return component.getAccessor().invoke(node);
         } catch (IllegalAccessException | InvocationTargetException e) {
