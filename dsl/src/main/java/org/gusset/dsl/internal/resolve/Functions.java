@@ -33,7 +33,7 @@ final class Functions {
     Term call(Expr.Call call, Context at) {
         String name = call.function().text();
         List<Expr> arguments = call.arguments();
-        Optional<Symbol> rule = resolver.rule(call.function(), at);
+        Optional<Symbol> rule = resolver.names().rule(call.function(), at);
         if (rule.isPresent()) {
             return resolver.rules().call(rule.get(), call, at);
         }
@@ -64,14 +64,14 @@ final class Functions {
                 return number(function, call, arguments, at);
             }
         }
-        if (resolver.isBroken(name)) {
+        if (resolver.names().isBroken(name)) {
             return new Term.Broken(call.span());
         }
         Set<String> known = new TreeSet<>(MEASURING);
         for (NumberFunction function : NumberFunction.values()) {
             known.add(function.word());
         }
-        known.addAll(resolver.ruleNames());
+        known.addAll(resolver.names().ruleNames());
         Diagnostic unknown =
                 Diagnostic.of(ResolveCode.NO_SUCH_FUNCTION, call.function().span(), "name", name);
         messages.tell(Names.suggesting(unknown, name, known, call.function().span()));
@@ -150,24 +150,9 @@ final class Functions {
     }
 
     private Term lengthOfAll(Expr.Reference reference, boolean sewn, Context at) {
-        Optional<Symbol> edge = resolver.lookUp(reference, at);
-        if (edge.isEmpty() || edge.get().type().broken()) {
-            return new Term.Broken(reference.span());
-        }
-        Optional<Symbol> piece = resolver.pieceOf(edge.get());
-        if (resolver.lacksOutline(edge.get())) {
-            return new Term.Broken(reference.span());
-        }
-        if (piece.isEmpty() || !resolver.isEdge(edge.get())) {
-            messages.tell(
-                    ResolveCode.NOT_AN_EDGE,
-                    reference.span(),
-                    "name",
-                    edge.get().name(),
-                    "piece",
-                    edge.get().scope().piece().isEmpty()
-                            ? "a piece"
-                            : edge.get().scope().piece());
+        Optional<Symbol> edge = edge(reference, at);
+        Optional<Symbol> piece = edge.flatMap(resolver.names()::pieceOf);
+        if (edge.isEmpty() || piece.isEmpty()) {
             return new Term.Broken(reference.span());
         }
         Term whole = expressions.use(piece.get(), reference.span(), at);
@@ -186,7 +171,8 @@ final class Functions {
             return length;
         }
         Term sewn = length;
-        for (Symbol dart : resolver.dartsOn(edge.symbol().scope(), edge.symbol().name())) {
+        for (Symbol dart :
+                resolver.names().dartsOn(edge.symbol().scope(), edge.symbol().name())) {
             Term whole = expressions.use(dart, length.span(), at);
             Term intake =
                     expressions.made(new DartConstruction.Intake(), new Inputs(whole), Type.LENGTH, length.span());
@@ -210,6 +196,26 @@ final class Functions {
         return expressions.made(measure, new Inputs(piece), Type.AREA, call.span());
     }
 
+    /** The edge of a piece's outline that a name means; empty if it means none, which is told. */
+    private Optional<Symbol> edge(Expr.Reference reference, Context at) {
+        Optional<Symbol> edge = resolver.names().lookUp(reference, at);
+        if (edge.isEmpty() || edge.get().type().broken() || resolver.names().lacksOutline(edge.get())) {
+            return Optional.empty();
+        }
+        if (!resolver.names().isEdge(edge.get())) {
+            String piece = edge.get().scope().piece();
+            messages.tell(
+                    ResolveCode.NOT_AN_EDGE,
+                    reference.span(),
+                    "name",
+                    edge.get().name(),
+                    "piece",
+                    piece.isEmpty() ? "a piece" : piece);
+            return Optional.empty();
+        }
+        return edge;
+    }
+
     private Term cutEdge(Expr.Call call, Context at) {
         if (!count(call, call.arguments().size() == 1, "one edge of a piece")) {
             return new Term.Broken(call.span());
@@ -217,24 +223,9 @@ final class Functions {
         if (!(call.arguments().get(0) instanceof Expr.Reference reference)) {
             return expressions.path(call.arguments().get(0), at, "What `cut_edge` takes");
         }
-        Optional<Symbol> edge = resolver.lookUp(reference, at);
-        if (edge.isEmpty() || edge.get().type().broken()) {
-            return new Term.Broken(call.span());
-        }
-        Optional<Symbol> piece = resolver.pieceOf(edge.get());
-        if (resolver.lacksOutline(edge.get())) {
-            return new Term.Broken(reference.span());
-        }
-        if (piece.isEmpty() || !resolver.isEdge(edge.get())) {
-            messages.tell(
-                    ResolveCode.NOT_AN_EDGE,
-                    reference.span(),
-                    "name",
-                    edge.get().name(),
-                    "piece",
-                    edge.get().scope().piece().isEmpty()
-                            ? "a piece"
-                            : edge.get().scope().piece());
+        Optional<Symbol> edge = edge(reference, at);
+        Optional<Symbol> piece = edge.flatMap(resolver.names()::pieceOf);
+        if (edge.isEmpty() || piece.isEmpty()) {
             return new Term.Broken(call.span());
         }
         Term whole = expressions.use(piece.get(), reference.span(), at);

@@ -177,7 +177,7 @@ final class Layouts {
                 int input = shape(path, at);
                 edges.put(name, input);
                 List<Integer> darts = new ArrayList<>();
-                for (Symbol dart : resolver.dartsOn(scope, name)) {
+                for (Symbol dart : resolver.names().dartsOn(scope, name)) {
                     darts.add(in.add(expressions.use(dart, edge.span(), new Context(scope, uses, -1))));
                 }
                 outline.add(new Assembly.EdgeInput(name, input, darts, edge.span()));
@@ -193,7 +193,8 @@ final class Layouts {
                 return name;
             }
             Symbol symbol = scope.find(name);
-            if (!resolver.isBroken(name) && (symbol == null || !symbol.type().broken())) {
+            if (!resolver.names().isBroken(name)
+                    && (symbol == null || !symbol.type().broken())) {
                 Diagnostic unknown = Diagnostic.of(
                         ResolveCode.NOT_AN_EDGE, reference.span(), "name", reference.text(), "piece", body.name());
                 messages.tell(Names.suggesting(unknown, name, edges.keySet(), reference.span()));
@@ -239,7 +240,7 @@ final class Layouts {
                     folds.add(fold);
                 }
             }
-            if (cut.cloth().isPresent() && !resolver.isCloth(cut.cloth().get())) {
+            if (cut.cloth().isPresent() && !resolver.names().isCloth(cut.cloth().get())) {
                 in.spoil();
             }
             Optional<Formula> own = Optional.empty();
@@ -304,7 +305,8 @@ final class Layouts {
         }
 
         private void placed(Statement.Mark mark, Context at) {
-            Optional<Symbol> piece = mark.piece().flatMap(name -> resolver.piece(name));
+            Optional<Symbol> piece =
+                    mark.piece().flatMap(name -> resolver.names().piece(name));
             int point = point(mark.at(), at);
             Optional<Formula> tilt =
                     mark.amount().map(a -> in.formula(expressions.wanted(a, Type.ANGLE, at, "A tilt")));

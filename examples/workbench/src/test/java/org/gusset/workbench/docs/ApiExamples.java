@@ -1,0 +1,94 @@
+package org.gusset.workbench.docs;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.gusset.core.check.Finding;
+import org.gusset.core.diagnostic.Outcome;
+import org.gusset.core.diagnostic.Place;
+import org.gusset.core.draft.Choices;
+import org.gusset.core.draft.Draft;
+import org.gusset.core.draft.Drawing;
+import org.gusset.core.geometry.Path;
+import org.gusset.core.jts.JtsForms;
+import org.gusset.core.measure.Measurements;
+import org.gusset.core.measure.Quantity;
+import org.gusset.core.measure.QuantityText;
+import org.gusset.core.measure.Unit;
+import org.gusset.core.pattern.Piece;
+import org.gusset.dsl.Gusset;
+import org.gusset.dsl.Source;
+import org.gusset.dsl.report.TextReport;
+import org.gusset.svg.Svg;
+import org.gusset.svg.sheet.SheetOptions;
+import org.locationtech.jts.geom.GeometryFactory;
+
+/** The examples of the page about the Java interface, which a test holds to these texts. */
+final class ApiExamples {
+    private ApiExamples() {}
+
+    // example: draw
+    static String sheet(Source source, Measurements body, List<String> messages) {
+        Outcome<Draft> compiled = Gusset.compile(source);
+        if (compiled.hasErrors()) {
+            messages.add(TextReport.of(source).all(compiled.diagnostics()));
+            return "";
+        }
+        Draft draft = compiled.value().orElseThrow();
+        Outcome<Drawing> outcome = draft.evaluate(body, Choices.none());
+        messages.add(TextReport.of(source).all(outcome.diagnostics()));
+        return Svg.sheet(outcome.value().orElseThrow());
+    }
+    // end
+
+    // example: measures
+    static Measurements maren() {
+        return Measurements.of("Maren Oddway")
+                .with("chest", Quantity.of(38.5, Unit.IN))
+                .with("neck", QuantityText.parse("14 3/8 in", Place.nowhere()).orThrow())
+                .with("shoulder_slope", Quantity.angle(21));
+    }
+    // end
+
+    // example: choices
+    static List<Drawing> variants(Draft draft, Measurements body, Measurements other) {
+        Choices round = Choices.none()
+                .with("neckline", "round")
+                .with("pockets", false)
+                .with("body_length", Quantity.of(80, Unit.CM));
+        Drawing first = draft.evaluate(body, round).value().orElseThrow();
+        Drawing plain = first.with(Choices.none());
+        Drawing forAnother = first.with(other);
+        return List.of(first, plain, forAnother);
+    }
+    // end
+
+    // example: pieces
+    static List<String> cuttingList(Drawing drawing) {
+        List<String> list = new ArrayList<>();
+        for (Piece piece : drawing.pieces()) {
+            double areaInSquareCm = JtsForms.polygon(piece.cutting(), 0.01, new GeometryFactory())
+                            .getArea()
+                    / 100;
+            list.add(piece.name() + ": " + Math.round(areaInSquareCm) + " square cm of cloth");
+        }
+        for (Finding finding : drawing.findings()) {
+            list.add(finding.verdict() + " " + finding.name() + ": " + finding.figures());
+        }
+        return list;
+    }
+    // end
+
+    // example: edges
+    static double armhole(Piece back) {
+        Path armhole = back.edge("armhole").orElseThrow().path();
+        return armhole.length();
+    }
+    // end
+
+    // example: sheets
+    static Map<String, String> withoutNames(Drawing drawing) {
+        return Svg.pieces(drawing, SheetOptions.defaults().withShowBody(false));
+    }
+    // end
+}

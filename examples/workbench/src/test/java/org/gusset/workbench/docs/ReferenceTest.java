@@ -1,0 +1,92 @@
+package org.gusset.workbench.docs;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.gusset.core.draft.Draft;
+import org.gusset.core.draft.Drawing;
+import org.gusset.core.measure.Measurements;
+import org.gusset.core.pattern.Piece;
+import org.gusset.dsl.Gusset;
+import org.gusset.dsl.Source;
+import org.gusset.workbench.MeasureTable;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** The reference pages tell what is so. */
+class ReferenceTest {
+    private static final Path REFERENCE = Page.root().resolve("docs/reference");
+
+    @TestFactory
+    Stream<DynamicTest> everySnippetDoesWhatItsPageSays() {
+        return Page.below(REFERENCE).stream().map(page -> DynamicTest.dynamicTest(page.name(), () -> PageRun.of(page)));
+    }
+
+    @Test
+    void everyOptionOfTheCommandLineIsTold() {
+        String page = Page.read(REFERENCE.resolve("command-line.md")).text();
+        Matcher command = Pattern.compile("(?m)^  ([a-z]+)  +[A-Z]")
+                .matcher(Shell.run("sh examples/gusset --help").out());
+        int commands = 0;
+        while (command.find()) {
+            commands++;
+            assertThat(page).contains("| `" + command.group(1) + " DRAFT");
+            Matcher option = Pattern.compile("--[a-z]+")
+                    .matcher(Shell.run("sh examples/gusset " + command.group(1) + " --help")
+                            .out());
+            while (option.find()) {
+                assertThat(page).as(command.group(1)).contains("| `" + option.group());
+            }
+        }
+        assertThat(commands).isGreaterThanOrEqualTo(4);
+    }
+
+    @Test
+    void theJavaExamplesAreTheCompiledOnes() throws IOException {
+        String source = Files.readString(
+                Page.root().resolve("examples/workbench/src/test/java/org/gusset/workbench/docs/ApiExamples.java"));
+        String page = Page.read(REFERENCE.resolve("java-api.md")).text();
+        Matcher region =
+                Pattern.compile("(?s)    // example: (\\w+)\n(.*?)    // end\n").matcher(source);
+        int count = 0;
+        while (region.find()) {
+            count++;
+            String example = region.group(2).replaceAll("(?m)^ {4}", "").replaceFirst("^static ", "");
+            assertThat(page).as(region.group(1)).contains("```java\n" + example + "```\n");
+        }
+        assertThat(count).isEqualTo(page.split("```java\n", -1).length - 1);
+    }
+
+    @Test
+    void theJavaExamplesRun() throws IOException {
+        Source smock = Source.of("smock.gusset", Files.readString(Page.root().resolve("examples/drafts/smock.gusset")));
+        Measurements maren = MeasureTable.read("maren.csv", PageRun.maren())
+                .body("Maren Oddway")
+                .flatMap(b -> b.value())
+                .orElseThrow();
+        List<String> messages = new ArrayList<>();
+        assertThat(ApiExamples.sheet(smock, maren, messages)).contains("Maren Oddway");
+        assertThat(messages).containsExactly("no errors\n");
+        assertThat(ApiExamples.maren().entry("neck")).isPresent();
+        Draft draft = Gusset.compile(smock).orThrow();
+        Measurements wider = maren.with(
+                "chest", ApiExamples.maren().entry("chest").orElseThrow().quantity());
+        List<Drawing> variants = ApiExamples.variants(draft, maren, wider);
+        assertThat(variants.get(0).leftOut()).containsExactly("Pocket");
+        assertThat(variants.get(1).leftOut()).isEmpty();
+        assertThat(ApiExamples.cuttingList(variants.get(0))).anyMatch(l -> l.matches("Back: \\d+ square cm of cloth"));
+        Piece back = variants.get(0).pieces().get(0);
+        assertThat(ApiExamples.armhole(back)).isBetween(150.0, 400.0);
+        Map<String, String> unnamed = ApiExamples.withoutNames(variants.get(0));
+        assertThat(unnamed.get("Back")).doesNotContain("Maren");
+    }
+}
