@@ -28,7 +28,7 @@ import org.junit.jupiter.api.Test;
 /** What one mistake does to the rest of a draft: nothing but a message. */
 class FaultInjectionTest {
     private static final long SEED = 20_260_202;
-    private static final int EACH = 1000;
+    private static final int EACH = 600;
     private static final double KEPT = 0.99;
     private static final double FURTHER = 0.1;
     private static final int SHOWN = Integer.getInteger("faults.shown", 0);
@@ -170,7 +170,7 @@ class FaultInjectionTest {
         List<String> drafts = drafts();
         Random random = new Random(SEED + 1);
         for (Mistakes.Kind kind : Mistakes.Kind.values()) {
-            for (int i = 0; i < EACH / 2; i++) {
+            for (int i = 0; i < EACH / 3; i++) {
                 String text = drafts.get(random.nextInt(drafts.size()));
                 compile(new Mistakes(text).next(kind, random));
             }
@@ -197,7 +197,7 @@ class FaultInjectionTest {
         int unread = 0;
         int further = 0;
         for (Mistakes.Kind kind : Mistakes.Kind.values()) {
-            for (int i = 0; i < EACH / 2; i++) {
+            for (int i = 0; i < EACH / 3; i++) {
                 String text = drafts.get(random.nextInt(drafts.size()));
                 Mistakes.Mistake mistake = new Mistakes(text).next(kind, random);
                 List<Diagnostic> errors = compile(mistake).diagnostics().stream()
