@@ -103,6 +103,24 @@ final class Expressions {
         return new Term.Broken(expr.span());
     }
 
+    /** How to come from what is given to what is wanted. */
+    private static Hint hint(Type wanted, Type given) {
+        if (wanted.equals(Type.POINT) && given.path()) {
+            return Hint.of(
+                    "kind.on", "A point of a path is `on` it, as in `on hem at 1/2`, or its `.start` or `.end`.");
+        } else if (wanted.equals(Type.LENGTH) && given.path()) {
+            return Hint.of("kind.length", "The length of a path is `length(...)`.");
+        } else if (wanted.equals(Type.LENGTH) && given.equals(Type.POINT)) {
+            return Hint.of("kind.distance", "The length between two points is `distance(A, B)`.");
+        } else if (wanted.equals(Type.PATH) && given.equals(Type.POINT)) {
+            return Hint.of("kind.line", "Draw a path through points with `line name = A to B`, and name that.");
+        } else if (wanted.equals(Type.TRUTH)) {
+            return Hint.of(
+                    "kind.compare", "Compare two values, as in `chest > 100 cm`, or use a choice that is yes or no.");
+        }
+        return Hint.of("kind.other", "Put {wanted} here.", "wanted", wanted.words());
+    }
+
     private boolean fits(Term term, Type wanted, String what) {
         Type given = term.type();
         if (term.broken()) {
@@ -125,6 +143,7 @@ final class Expressions {
             messages.tell(
                     wanted.amount() && given.amount() ? ResolveCode.WRONG_DIMENSION : ResolveCode.WRONG_KIND,
                     term.span(),
+                    hint(wanted, given),
                     "what",
                     what,
                     "wanted",

@@ -5,6 +5,7 @@ import org.gusset.core.construct.Formula;
 import org.gusset.core.construct.PathConstruction;
 import org.gusset.core.construct.PlaceOnPath;
 import org.gusset.core.construct.PointConstruction;
+import org.gusset.core.diagnostic.Hint;
 import org.gusset.dsl.syntax.Expr;
 import org.gusset.dsl.syntax.PlaceOn;
 import org.jspecify.annotations.Nullable;
@@ -68,6 +69,9 @@ final class Places {
             messages.tell(
                     ResolveCode.SHARE_FROM,
                     where.span(),
+                    Hint.of(
+                            "share.length",
+                            "Say a length, as in `at 3 cm from A`, or leave `from` and what follows out."),
                     "text",
                     messages.text(where.amount().span()));
             return new Term.Broken(amount.span());
