@@ -44,10 +44,8 @@ final class Rows {
             parts.add(lexemes.get(at));
             at++;
         }
-        boolean opens =
-                !rows.isEmpty() && rows.get(rows.size() - 1).kind() == Row.Kind.HEAD;
-        boolean blank =
-                !rows.isEmpty() && !opens && kind != Row.Kind.CLOSE && first.line() > lastLine + 1;
+        boolean opens = !rows.isEmpty() && rows.get(rows.size() - 1).kind() == Row.Kind.HEAD;
+        boolean blank = !rows.isEmpty() && !opens && kind != Row.Kind.CLOSE && first.line() > lastLine + 1;
         rows.add(new Row(kind, depth, blank, parts));
         parts.forEach(p -> lastLine = Math.max(lastLine, p.line()));
     }

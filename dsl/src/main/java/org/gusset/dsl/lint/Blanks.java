@@ -79,7 +79,8 @@ final class Blanks {
         Span first = null;
         int end = 0;
         for (int i = 0; i <= lexemes.size(); i++) {
-            int start = i < lexemes.size() ? lexemes.get(i).start() : source.text().length();
+            int start =
+                    i < lexemes.size() ? lexemes.get(i).start() : source.text().length();
             String gap = source.text().substring(end, start);
             for (String line : gap.split("\\R", -1)) {
                 if (line.indexOf('\t') >= 0) {

@@ -50,7 +50,9 @@ final class Cutting {
             advice.tell(
                     LintCode.CHECK_IDLE,
                     check.condition().span(),
-                    Hint.of("check.vary", "Compare with something that follows from a measure, or take the check out."));
+                    Hint.of(
+                            "check.vary",
+                            "Compare with something that follows from a measure, or take the check out."));
         }
     }
 
@@ -127,8 +129,7 @@ final class Cutting {
         if (place instanceof PlaceOn.Halfway) {
             return "0.5";
         } else if (place instanceof PlaceOn.At at) {
-            Optional<PlaceOn.From> from =
-                    at.from().filter(f -> !(f instanceof PlaceOn.From.Start));
+            Optional<PlaceOn.From> from = at.from().filter(f -> !(f instanceof PlaceOn.From.Start));
             OptionalDouble share = share(at.amount());
             if (share.isPresent()) {
                 return Double.toString(share.getAsDouble());

@@ -28,8 +28,7 @@ final class Drafted {
      */
     record Part(Statement whole, Name name, Optional<String> from, List<Statement> body, Set<Statement> changed) {
         boolean traced() {
-            return whole instanceof Statement.Piece piece
-                    && piece.origin().orElse(null) instanceof Statement.Traced;
+            return whole instanceof Statement.Piece piece && piece.origin().orElse(null) instanceof Statement.Traced;
         }
 
         <T extends Statement> List<T> all(Class<T> kind) {
@@ -113,6 +112,8 @@ final class Drafted {
     static Optional<Name> defined(Statement statement) {
         if (statement instanceof Statement.Solve) {
             return Optional.empty();
+        } else if (statement instanceof Statement.Use use) {
+            return Optional.of(use.alias());
         }
         return TreeWalk.parts(statement).stream()
                 .findFirst()

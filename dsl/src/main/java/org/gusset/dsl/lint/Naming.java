@@ -64,8 +64,7 @@ final class Naming {
             int first = name.text().codePointAt(0);
             if (piece ? Character.isLowerCase(first) : Character.isUpperCase(first)) {
                 int other = piece ? Character.toTitleCase(first) : Character.toLowerCase(first);
-                String better =
-                        Character.toString(other) + name.text().substring(Character.charCount(first));
+                String better = Character.toString(other) + name.text().substring(Character.charCount(first));
                 advice.tell(
                         piece ? LintCode.PIECE_SMALL : LintCode.NAME_CAPITAL,
                         name.span(),

@@ -66,8 +66,8 @@ final class References {
     private void define(String family, String piece, Statement statement) {
         if (!isPiece(statement)) {
             Drafted.defined(statement)
-                    .ifPresent(n -> definitions.putIfAbsent(
-                            new Key(family, n.text()), new Definition(piece, n, statement)));
+                    .ifPresent(n ->
+                            definitions.putIfAbsent(new Key(family, n.text()), new Definition(piece, n, statement)));
         }
     }
 
@@ -101,7 +101,8 @@ final class References {
         }
         List<Expr.Reference> references = TreeWalk.all(statement, Expr.Reference.class);
         for (Expr.Call call : TreeWalk.all(statement, Expr.Call.class)) {
-            boolean rule = definition("", call.function()).filter(d -> d.statement() instanceof Statement.Rule)
+            boolean rule = definition("", call.function())
+                    .filter(d -> d.statement() instanceof Statement.Rule)
                     .isPresent();
             if (!rule && call.function().parts().size() == 1) {
                 references.removeIf(r -> r == call.function());
@@ -117,8 +118,8 @@ final class References {
     }
 
     private Optional<Definition> definition(String family, Expr.Reference reference) {
-        return Optional.ofNullable(definitions.get(
-                new Key(family, reference.parts().get(0).text())));
+        return Optional.ofNullable(
+                definitions.get(new Key(family, reference.parts().get(0).text())));
     }
 
     /** Bare names of a seam belong to the pieces that it sews. */
@@ -149,7 +150,9 @@ final class References {
                 keys.add(new Key(family, first));
             } else if (part.isPresent()) {
                 String other = drafted.family(part.get());
-                Key key = new Key(other, reference.parts().size() > 1 ? reference.parts().get(1).text() : WHOLE);
+                Key key = new Key(
+                        other,
+                        reference.parts().size() > 1 ? reference.parts().get(1).text() : WHOLE);
                 keys.add(definitions.containsKey(key) ? key : new Key(other, WHOLE));
             } else {
                 keys.add(new Key("", first));

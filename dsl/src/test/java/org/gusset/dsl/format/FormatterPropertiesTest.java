@@ -31,29 +31,31 @@ class FormatterPropertiesTest {
 
     @TestFactory
     Stream<DynamicTest> otherBlanksAndLineBreaksGiveTheSameLayout() {
-        return Laid.drafts().stream().map(f -> DynamicTest.dynamicTest(name(f), () -> {
-            Random random = new Random(SEED);
-            String text = Laid.read(f);
-            String first = Laid.sound(Respacing.of(text, random, false));
-            for (int i = 1; i < ROUNDS; i++) {
-                String other = Respacing.of(text, random, false);
-                assertThat(Laid.format(other))
-                        .as("seed %d, round %d, of:%n%s", SEED, i, other)
-                        .isEqualTo(first);
-            }
-        }));
+        return Laid.drafts().stream()
+                .map(f -> DynamicTest.dynamicTest(name(f), () -> {
+                    Random random = new Random(SEED);
+                    String text = Laid.read(f);
+                    String first = Laid.sound(Respacing.of(text, random, false));
+                    for (int i = 1; i < ROUNDS; i++) {
+                        String other = Respacing.of(text, random, false);
+                        assertThat(Laid.format(other))
+                                .as("seed %d, round %d, of:%n%s", SEED, i, other)
+                                .isEqualTo(first);
+                    }
+                }));
     }
 
     @TestFactory
     Stream<DynamicTest> commentsAnywhereAreKept() {
-        return Laid.drafts().stream().map(f -> DynamicTest.dynamicTest(name(f), () -> {
-            Random random = new Random(SEED);
-            String text = Laid.read(f);
-            for (int i = 0; i < ROUNDS; i++) {
-                String strewn = Respacing.of(text, random, true);
-                Laid.sound(strewn);
-            }
-        }));
+        return Laid.drafts().stream()
+                .map(f -> DynamicTest.dynamicTest(name(f), () -> {
+                    Random random = new Random(SEED);
+                    String text = Laid.read(f);
+                    for (int i = 0; i < ROUNDS; i++) {
+                        String strewn = Respacing.of(text, random, true);
+                        Laid.sound(strewn);
+                    }
+                }));
     }
 
     @Test

@@ -45,8 +45,7 @@ class FormatterTest {
     @Test
     void bracketsOfPlacesAndChoicesStandApartFromTheWordBeforeThem() {
         assertThat(Laid.sound("piece P{point a=at( 1 cm,2 cm )\npoint b=a down(3 cm if c else 4 cm)}"))
-                .isEqualTo(
-                        """
+                .isEqualTo("""
                         piece P {
                           point a = at (1 cm, 2 cm)
                           point b = a down (3 cm if c else 4 cm)
@@ -59,8 +58,7 @@ class FormatterTest {
         assertThat(Laid.sound(
                         "gusset 1 draft \"T\"\n\n\n\nlet a = 1 let b = 2\npiece P\n{\n\nstep \"S\"\n{ point p=origin\n"
                                 + "say \"x\"\n\n}\n\n\noutline a,b cut 1\n\n}\n\n"))
-                .isEqualTo(
-                        """
+                .isEqualTo("""
                         gusset 1
                         draft "T"
 
@@ -90,8 +88,7 @@ class FormatterTest {
 
     @Test
     void commentsKeepTheirPlaceAndTheirText() {
-        assertThat(Laid.sound(
-                        """
+        assertThat(Laid.sound("""
                         # first
 
                         let a=1 # one
@@ -105,9 +102,7 @@ class FormatterTest {
                              # last
                         } # end
                         # after   \t
-                        """))
-                .isEqualTo(
-                        """
+                        """)).isEqualTo("""
                         # first
 
                         let a = 1  # one
@@ -126,8 +121,7 @@ class FormatterTest {
 
     @Test
     void columnsThatWereLinedUpStaySoAndOthersDoNot() {
-        assertThat(Laid.sound(
-                        """
+        assertThat(Laid.sound("""
                         let a      = 1
                         let longer = 2
                         let b = 3
@@ -136,9 +130,7 @@ class FormatterTest {
                         let dd  = 5
                         measure waist    from 1 cm to 2 cm     "round"
                         measure hip      else 3 cm             "lower"
-                        """))
-                .isEqualTo(
-                        """
+                        """)).isEqualTo("""
                         let a      = 1
                         let longer = 2
                         let b = 3
@@ -154,10 +146,11 @@ class FormatterTest {
 
     @Test
     void longStatementsBreakBeforeConnectingWords() {
-        assertThat(Laid.sound("seam waist = all Front.waist_edge + all Back.waist_edge to part of Waistband.bottom between"
-                        + " (on Waistband.bottom at 3 cm from Waistband.end_low) and Waistband.start_low ease -1 cm to 1 cm"))
-                .isEqualTo(
-                        """
+        assertThat(
+                        Laid.sound(
+                                "seam waist = all Front.waist_edge + all Back.waist_edge to part of Waistband.bottom between"
+                                        + " (on Waistband.bottom at 3 cm from Waistband.end_low) and Waistband.start_low ease -1 cm to 1 cm"))
+                .isEqualTo("""
                         seam waist = all Front.waist_edge + all Back.waist_edge to part of Waistband.bottom
                             between (on Waistband.bottom at 3 cm from Waistband.end_low) and Waistband.start_low
                             ease -1 cm to 1 cm
@@ -166,7 +159,8 @@ class FormatterTest {
                 .isEqualTo("check a >= b\n    \"" + "x".repeat(90) + "\"\n");
         assertThat(Laid.sound("piece P { say \"" + "x".repeat(60) + "\"\n \"" + "y".repeat(60) + "\"\n}"))
                 .isEqualTo("piece P {\n  say \"" + "x".repeat(60) + "\"\n      \"" + "y".repeat(60) + "\"\n}\n");
-        assertThat(Laid.sound("let total = " + "abcdefghi * ".repeat(12) + "drop").lines())
+        assertThat(Laid.sound("let total = " + "abcdefghi * ".repeat(12) + "drop")
+                        .lines())
                 .hasSize(2)
                 .allMatch(l -> l.length() <= 100)
                 .noneMatch(l -> l.strip().startsWith("drop"));
@@ -183,6 +177,8 @@ class FormatterTest {
     void whatCannotBeReadIsNotLaidOut() {
         Outcome<String> outcome = Formatter.format(Laid.source("let a = \nlet = 3"));
         assertThat(outcome.value()).isEmpty();
-        assertThat(outcome.diagnostics()).isNotEmpty().allMatch(d -> d.code().id().startsWith("SYN"));
+        assertThat(outcome.diagnostics())
+                .isNotEmpty()
+                .allMatch(d -> d.code().id().startsWith("SYN"));
     }
 }

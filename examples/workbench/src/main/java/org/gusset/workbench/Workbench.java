@@ -59,6 +59,8 @@ public final class Workbench implements Runnable {
         line.addSubcommand(new CheckCommand(bench));
         line.addSubcommand(new ValuesCommand(bench));
         line.addSubcommand(new StepsCommand(bench));
+        line.addSubcommand(new FormatCommand(bench));
+        line.addSubcommand(new LintCommand(bench));
         for (CommandLine command : line.getSubcommands().values()) {
             command.getCommandSpec().mixinStandardHelpOptions(true);
             command.getCommandSpec().versionProvider(new Version());
@@ -77,7 +79,8 @@ public final class Workbench implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "a command is missing: draw, check, values or steps");
+        throw new ParameterException(
+                spec.commandLine(), "a command is missing: draw, check, values, steps, format or lint");
     }
 
     private static int wrongUse(ParameterException e) {
