@@ -97,17 +97,14 @@ final class Cutting {
     private List<Statement.Notch> inherited(Drafted.Part part) {
         List<Statement.Notch> notches = new ArrayList<>();
         Set<String> gone = new LinkedHashSet<>();
-        Drafted.Part heir = part;
+        boolean traced = false;
         for (Drafted.Part elder : drafted.line(part)) {
-            if (elder != part) {
-                if (!heir.traced()) {
-                    break;
-                }
+            if (traced) {
                 elder.all(Statement.Notch.class).stream()
                         .filter(n -> !gone.contains(n.edge().text()))
                         .forEach(notches::add);
             }
-            heir = elder;
+            traced = elder.traced();
             for (Statement.Drop drop : elder.all(Statement.Drop.class)) {
                 gone.add(drop.name().text());
             }
@@ -115,6 +112,9 @@ final class Cutting {
                 if (elder.changed().contains(notch)) {
                     gone.add(notch.edge().text());
                 }
+            }
+            if (!traced) {
+                break;
             }
         }
         return notches;

@@ -105,14 +105,14 @@ final class References {
                     .filter(d -> d.statement() instanceof Statement.Rule)
                     .isPresent();
             if (!rule && call.function().parts().size() == 1) {
-                references.removeIf(r -> r == call.function());
+                references.removeIf(r -> r.equals(call.function()));
             }
         }
         Set<Key> keys = keys(family, references, parameters);
         if (statement instanceof Statement.Cut cut) {
             cut.cloth().ifPresent(c -> keys.add(new Key("", c.text())));
-        } else if (statement instanceof Statement.Seam seam) {
-            keys.addAll(onOwnSides(seam, references));
+        } else if (statement instanceof Statement.Seam) {
+            keys.addAll(onOwnSides(references));
         }
         return keys;
     }
@@ -123,7 +123,7 @@ final class References {
     }
 
     /** Bare names of a seam belong to the pieces that it sews. */
-    private Set<Key> onOwnSides(Statement.Seam seam, List<Expr.Reference> references) {
+    private Set<Key> onOwnSides(List<Expr.Reference> references) {
         Set<Key> keys = new LinkedHashSet<>();
         for (Expr.Reference sewn : references) {
             Optional<Drafted.Part> part = drafted.part(sewn.parts().get(0).text());

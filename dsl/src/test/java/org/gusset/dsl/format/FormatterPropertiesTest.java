@@ -16,7 +16,7 @@ class FormatterPropertiesTest {
     private static final int ROUNDS = 6;
 
     private static String name(Path file) {
-        return file.getParent().getFileName() + "/" + file.getFileName();
+        return Laid.ROOT.relativize(file).toString();
     }
 
     @Test
