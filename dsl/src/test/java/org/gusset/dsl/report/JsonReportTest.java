@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Fact;
@@ -16,6 +17,7 @@ import org.gusset.core.diagnostic.Place;
 import org.gusset.core.diagnostic.Related;
 import org.gusset.core.diagnostic.Span;
 import org.gusset.core.measure.LengthStyle;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** Exact text where the form matters; elsewhere the report is read back by a JSON library of its own (jackson-jr). */
@@ -30,10 +32,11 @@ class JsonReportTest {
         }
     }
 
-    private static Object below(Object top, Object... keys) {
+    private static @Nullable Object below(Object top, Object... keys) {
         Object at = top;
         for (Object key : keys) {
-            at = key instanceof Integer index ? ((List<?>) at).get(index) : ((Map<?, ?>) at).get(key);
+            Object in = Objects.requireNonNull(at);
+            at = key instanceof Integer index ? ((List<?>) in).get(index) : ((Map<?, ?>) in).get(key);
         }
         return at;
     }
@@ -92,7 +95,8 @@ class JsonReportTest {
         assertThat(below(one, "facts", "share", "value")).isEqualTo(1.0 / 3);
         assertThat(below(one, "facts", "turn")).isEqualTo(Map.of("kind", "angle", "degrees", 0));
         assertThat(below(one, "facts", "patch", "squareMm")).isNull();
-        assertThat(((Map<?, ?>) below(one, "facts")).keySet().stream().map(String::valueOf))
+        assertThat(((Map<?, ?>) Objects.requireNonNull(below(one, "facts")))
+                        .keySet().stream().map(String::valueOf))
                 .containsExactly("name", "gap", "share", "turn", "patch");
     }
 
@@ -118,7 +122,7 @@ class JsonReportTest {
             Diagnostic note = Diagnostic.of(TestCode.NOTE, Place.nowhere(), "gap", Fact.length(value));
             Object back = below(read(JsonReport.of(List.of(note))), 0, "facts", "gap", "mm");
             if (Double.isFinite(value)) {
-                assertThat(((Number) back).doubleValue())
+                assertThat(((Number) Objects.requireNonNull(back)).doubleValue())
                         .as("seed 20241, %d", i)
                         .isEqualTo(value);
             } else {

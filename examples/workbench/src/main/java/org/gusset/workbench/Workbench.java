@@ -77,7 +77,7 @@ public final class Workbench implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "a command is missing: draw, check or values");
+        throw new ParameterException(spec.commandLine(), "a command is missing: draw, check, values or steps");
     }
 
     private static int wrongUse(ParameterException e) {

@@ -49,7 +49,7 @@ class WorkbenchTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "                                        | a command is missing: draw, check or values",
+                "                                        | a command is missing: draw, check, values or steps",
                 "drwa                                    | Did you mean: gusset draw",
                 "draw                                    | Missing required",
                 "draw D                                  | Missing required",

@@ -3,13 +3,19 @@ package org.gusset.dsl.internal.parse;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.HashSet;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.Function;
 import org.antlr.v4.runtime.CommonToken;
 import org.antlr.v4.runtime.Token;
+import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Hint;
+import org.gusset.core.diagnostic.Phrase;
+import org.gusset.core.diagnostic.Related;
 import org.gusset.core.diagnostic.Span;
 import org.gusset.dsl.syntax.Statement;
 import org.jspecify.annotations.Nullable;
@@ -22,6 +28,8 @@ final class Blocks {
     private final Faults faults;
     private final Deque<Block> open = new ArrayDeque<>();
     private final List<Statement> file = new ArrayList<>();
+    private final Set<Integer> closes = new HashSet<>();
+    private int unpaired;
     private @Nullable Block closed;
     private @Nullable Statement closedAs;
 
@@ -46,6 +54,8 @@ final class Blocks {
      *
      * @param finish makes its statement of its place, or nothing if its head cannot be read
      * @param assumed true if no brace opened it, so that none need close it
+     * @param copied whether it belongs to a piece that starts from another
+     * @param braced whether its opening brace was there
      */
     private record Block(
             Kind kind,
@@ -53,13 +63,15 @@ final class Blocks {
             Token opening,
             Function<Span, Optional<Statement>> finish,
             Span head,
-            boolean assumed) {}
+            boolean assumed,
+            boolean copied,
+            boolean braced) {}
 
     Blocks(Spans spans, Faults faults) {
         this.spans = spans;
         this.faults = faults;
         Token first = new CommonToken(Token.EOF);
-        open.addLast(new Block(Kind.FILE, file, first, s -> Optional.empty(), spans.of(0, 0), false));
+        open.addLast(new Block(Kind.FILE, file, first, s -> Optional.empty(), spans.of(0, 0), false, false, true));
     }
 
     List<Statement> file() {
@@ -74,19 +86,34 @@ final class Blocks {
         return open.size() == 1;
     }
 
-    /**
-     * Opens a block.
-     *
-     * @param brace whether a brace opened it
-     */
+    /** Opens a block; {@code copied} if its head says that it starts from another, {@code braced} if its opening brace is there. */
     void open(
             Kind kind,
             List<Statement> body,
             Token opening,
             Function<Span, Optional<Statement>> finish,
             Span head,
-            boolean brace) {
-        open.addLast(new Block(kind, body, opening, finish, head, !brace));
+            boolean copied,
+            boolean braced) {
+        unpaired += braced ? 0 : 1;
+        open.addLast(new Block(kind, body, opening, finish, head, false, copied || copied(), braced));
+    }
+
+    /** Opens a block that has no head. */
+    void openLoose(Token brace) {
+        Span span = spans.of(brace);
+        if (!faults.before(span)) {
+            unpaired++;
+            faults.tell(
+                    SyntaxCode.LOOSE_BLOCK, span, Hint.of("block.head", "Write the head before it: `piece Name {`."));
+        }
+        open.addLast(
+                new Block(Kind.LOOSE, new ArrayList<>(), brace, s -> Optional.empty(), span, false, copied(), true));
+    }
+
+    /** True inside a piece that starts from another. */
+    boolean copied() {
+        return open.getLast().copied();
     }
 
     /** Adds a statement to the innermost block; what may stand anywhere goes to the file if the piece around it is a mere guess. */
@@ -104,23 +131,39 @@ final class Blocks {
         Block before = closed;
         if (before != null && !file.isEmpty() && file.get(file.size() - 1) == closedAs) {
             int line = file.remove(file.size() - 1).span().endLine();
-            open.addLast(
-                    new Block(before.kind(), before.body(), before.opening(), before.finish(), before.head(), true));
+            open.addLast(new Block(
+                    before.kind(),
+                    before.body(),
+                    before.opening(),
+                    before.finish(),
+                    before.head(),
+                    true,
+                    before.copied(),
+                    true));
             return OptionalInt.of(line);
         }
         Span head = spans.of(word);
         List<Statement> body = new ArrayList<>();
         OF_A_PIECE.forEach(w -> body.add(new Statement.Broken(w, head)));
         open.addLast(new Block(
-                Kind.ORPHANS, body, word, whole -> Optional.of(BrokenHeads.unnamed(head, body, whole)), head, true));
+                Kind.ORPHANS,
+                body,
+                word,
+                whole -> Optional.of(BrokenHeads.unnamed(head, body, whole)),
+                head,
+                true,
+                false,
+                true));
         return OptionalInt.empty();
     }
 
-    /** Closes the innermost block. */
-    void close(Token closing) {
+    /** Closes the innermost block, which ends where {@code closing} does. */
+    void close(Span closing) {
         Block block = open.removeLast();
         Block outer = open.getLast();
-        Optional<Statement> statement = block.finish().apply(spans.of(block.opening(), closing));
+        unpaired = atFile() ? 0 : unpaired;
+        Span whole = spans.of(block.opening()).to(closing);
+        Optional<Statement> statement = block.finish().apply(whole);
         if (statement.isPresent()) {
             outer.body().add(statement.get());
             if (atFile()) {
@@ -132,51 +175,40 @@ final class Blocks {
         }
     }
 
-    /** Closes all blocks before a token that cannot stand in any, and tells that a brace is missing. */
-    void closeAll(Token token) {
-        Block piece = open.size() > 1 ? List.copyOf(open).get(1) : open.getLast();
-        List<Statement> outside = open.getLast().assumed() ? List.of() : outside(piece);
-        missingClose(token);
-        piece.body().removeAll(outside);
+    /** Closes all blocks before a place where none can be open, and tells that a brace is missing. */
+    void closeAll(Span place) {
+        if (!atFile() && !open.getLast().assumed()) {
+            missingClose(place);
+        }
         while (!atFile()) {
-            close(token);
+            close(Spans.before(place));
         }
-        file.addAll(outside);
     }
 
-    /** The last statements of a piece without an end that may stand outside and are indented as if they did. */
-    private static List<Statement> outside(Block block) {
-        List<Statement> body = block.body();
-        boolean indented =
-                !body.isEmpty() && body.get(0).span().column() > block.head().column();
-        int from = body.size();
-        while (indented
-                && from > 0
-                && isAnywhere(body.get(from - 1))
-                && body.get(from - 1).span().column() <= block.head().column()) {
-            from--;
-        }
-        return List.copyOf(body.subList(from, body.size()));
-    }
-
-    private static boolean isAnywhere(Statement statement) {
-        return statement instanceof Statement.Let
-                || statement instanceof Statement.Check
-                || statement instanceof Statement.Unknown
-                || statement instanceof Statement.Solve;
-    }
-
-    /** Tells that the brace of the innermost block is missing, if there is a block that needs one. */
-    void missingClose(Token token) {
+    /**
+     * Tells of the innermost block that a brace opened, unless its missing end only follows from a brace that was told of, or was
+     * lost with the end of its line.
+     */
+    void missingClose(Span place) {
         Block block = open.getLast();
-        if (atFile() || block.assumed()) {
+        Iterator<Block> outwards = open.descendingIterator();
+        while (!block.braced() && outwards.hasNext()) {
+            block = outwards.next();
+        }
+        boolean headLost =
+                faults.in(block.head()) && !closes.contains(block.head().line());
+        if (block.kind() == Kind.FILE || unpaired > 0 || headLost) {
+            unpaired = Math.max(0, unpaired - 1);
             return;
         }
-        faults.tell(
-                SyntaxCode.MISSING_CLOSE,
-                spans.of(token),
-                Hint.of("brace.close", "Close it with a `}` where it ends."),
-                "block",
-                block.kind().words + " begun in line " + block.head().line());
+        closes.add(place.line());
+        faults.tell(Diagnostic.of(
+                        SyntaxCode.MISSING_CLOSE,
+                        place,
+                        "block",
+                        block.kind().words + " begun in line " + block.head().line())
+                .with(Hint.of("brace.close", "Close it with a `}` where it ends.")
+                        .replacing(Spans.before(place), "}\n"))
+                .with(new Related(Phrase.of("brace.begun", "It begins here."), block.head())));
     }
 }

@@ -1,5 +1,7 @@
 package org.gusset.dsl.internal.parse;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import org.antlr.v4.runtime.CommonToken;
@@ -7,6 +9,7 @@ import org.antlr.v4.runtime.Token;
 import org.antlr.v4.runtime.misc.IntervalSet;
 import org.gusset.core.diagnostic.Hint;
 import org.gusset.core.diagnostic.Span;
+import org.gusset.core.diagnostic.Suggestions;
 
 /** Says in a drafter's words why a token cannot stand where it does. */
 final class Explaining {
@@ -26,7 +29,14 @@ final class Explaining {
     void tell(Strict.Stop stop, List<CommonToken> tokens) {
         Token found = stop.found();
         IntervalSet expected = stop.expected();
-        if (found.getType() == Token.EOF) {
+        Optional<Token> open = unclosed(tokens);
+        if (open.isPresent() && (found.getType() == Token.EOF || open.get().getStartIndex() < found.getStartIndex())) {
+            faults.tell(
+                    SyntaxCode.UNCLOSED_BRACKET,
+                    spans.of(open.get()),
+                    Hint.of("bracket.close", "Put a `)` where it ends."));
+            return;
+        } else if (found.getType() == Token.EOF) {
             broken(tokens, expected);
             return;
         }
@@ -49,22 +59,33 @@ final class Explaining {
             boolean first = head + 1 < tokens.size() && tokens.get(head + 1) == found;
             Misnomers.tell(found, first ? tokens.get(head).getType() : Token.EOF, spans, faults);
         } else if (expected.contains(GussetLexer.BY) && beginsAmount(type)) {
-            Span at = new Span(
-                    span.source(), span.start(), span.start(), span.line(), span.column(), span.line(), span.column());
             faults.tell(
                     SyntaxCode.MISSING_BY,
                     span,
-                    Hint.of("by.add", "Write `by` before it, as in `by 3 cm`.").replacing(at, "by "));
+                    Hint.of("by.add", "Write `by` before it, as in `by 3 cm`.").replacing(Spans.before(span), "by "));
         } else {
             faults.tell(
                     SyntaxCode.UNEXPECTED,
                     span,
-                    hint(found, tokens),
+                    hint(found, expected, tokens),
                     "found",
                     text,
                     "expected",
                     Words.expected(expected));
         }
+    }
+
+    /** The last bracket that nothing closes. */
+    private static Optional<Token> unclosed(List<CommonToken> tokens) {
+        Deque<Token> open = new ArrayDeque<>();
+        for (Token token : tokens) {
+            if (token.getType() == GussetLexer.LPAREN) {
+                open.push(token);
+            } else if (token.getType() == GussetLexer.RPAREN) {
+                open.poll();
+            }
+        }
+        return Optional.ofNullable(open.peek());
     }
 
     /** A connecting word where a name is wanted mostly means that the name is missing, but not in a list of new names. */
@@ -127,8 +148,13 @@ final class Explaining {
         return Forms.of(head).map(f -> Hint.of("hint.form", "It is written as in {form}.", "form", f));
     }
 
-    private Hint hint(Token found, List<CommonToken> tokens) {
+    private Hint hint(Token found, IntervalSet expected, List<CommonToken> tokens) {
         int type = found.getType();
+        Span span = spans.of(found);
+        Optional<String> near =
+                Words.isName(type) ? Suggestions.nearest(found.getText(), Words.words(expected)) : Optional.empty();
+        Optional<String> link =
+                beginsAmount(type) || type == GussetLexer.ORIGIN ? Words.link(expected) : Optional.empty();
         int at = tokens.indexOf(found);
         int next = at + 1 < tokens.size() ? tokens.get(at + 1).getType() : Token.EOF;
         if (type == GussetLexer.EQUALS) {
@@ -143,6 +169,15 @@ final class Explaining {
             return form(GussetLexer.CHANGE).orElseThrow();
         } else if (type == GussetLexer.TURNED_UP && tokens.get(0).getType() != GussetLexer.ALLOW) {
             return Hint.of("hint.turned", "`turned up` belongs to `allow`; a turn is `turned 30 deg about P`.");
+        } else if (type == GussetLexer.RPAREN && !tokens.isEmpty()) {
+            return Hint.of("bracket.drop", "Take it out, or open its bracket before.")
+                    .replacing(span, "");
+        } else if (near.isPresent()) {
+            return Hint.of("statement.meant", "Did you mean `{word}`?", "word", near.get())
+                    .replacing(span, near.get());
+        } else if (link.isPresent()) {
+            return Hint.of("link.add", "Write `{word}` before it.", "word", link.get())
+                    .replacing(Spans.before(span), link.get() + " ");
         }
         return form(tokens)
                 .orElseGet(

@@ -186,10 +186,15 @@ final class ExprBuilder {
         }
         Expr right = sum(context.sum(1));
         if (context.relation().size() > 1) {
+            String apart = spans.text(left.span().to(right.span())) + " and "
+                    + spans.text(
+                            spans.of(context.sum(1).getStart(), context.sum(2).getStop()));
             faults.tell(
                     SyntaxCode.CHAIN,
                     span(context),
-                    Hint.of("chain.and", "Write the two apart with `and`: `1 < x and x < 3`."));
+                    Hint.of("chain.and", "Write the two apart with `and`: `{text}`.", "text", apart)
+                            .replacing(
+                                    spans.of(context.getStart(), context.sum(2).getStop()), apart));
             return new Expr.Broken(span(context));
         }
         return new Expr.Comparison(
@@ -221,6 +226,37 @@ final class ExprBuilder {
             left = new Expr.Arithmetic(operator, left, right, left.span().to(right.span()));
         }
         return left;
+    }
+
+    /** The amount behind an edge that stands first in an {@code allow}; empty for {@code none}. */
+    Optional<Expr> leading(GussetParser.LeadingAmountContext context) {
+        GussetParser.LeadingProductContext first = context.leadingProduct();
+        if (first == null) {
+            return Optional.empty();
+        } else if (tooMany(1 + first.unary().size() + context.product().size(), span(context))) {
+            return Optional.of(new Expr.Broken(span(context)));
+        }
+        Expr left = first.amount() != null ? amount(first.amount()) : call(first.call());
+        for (int i = 0; i < first.unary().size(); i++) {
+            left = arithmetic(left, first, 2 * i + 1, unary(first.unary(i)));
+        }
+        for (int i = 0; i < context.product().size(); i++) {
+            left = arithmetic(left, context, 2 * i + 1, product(context.product(i)));
+        }
+        return Optional.of(left);
+    }
+
+    private static Expr arithmetic(Expr left, ParserRuleContext context, int sign, Expr right) {
+        String written = context.getChild(sign).getText();
+        Expr.Operator operator =
+                switch (((TerminalNode) context.getChild(sign)).getSymbol().getType()) {
+                    case GussetLexer.PLUS -> Expr.Operator.PLUS;
+                    case GussetLexer.MINUS -> Expr.Operator.MINUS;
+                    case GussetLexer.TIMES -> Expr.Operator.TIMES;
+                    case GussetLexer.DIV -> Expr.Operator.OVER;
+                    default -> throw new IllegalStateException("no operator: " + written);
+                };
+        return new Expr.Arithmetic(operator, left, right, left.span().to(right.span()));
     }
 
     private Expr product(ProductContext context) {

@@ -11,10 +11,12 @@ import org.gusset.core.diagnostic.Span;
 final class Faults {
     private final List<Diagnostic> told = new ArrayList<>();
     private final java.util.Set<Integer> lines = new java.util.HashSet<>();
+    private int first = Integer.MAX_VALUE;
 
     void tell(Diagnostic diagnostic) {
         if (diagnostic.place() instanceof Span span && lines.add(span.line())) {
             told.add(diagnostic);
+            first = Math.min(first, span.start());
         }
     }
 
@@ -36,8 +38,9 @@ final class Faults {
         return false;
     }
 
-    boolean any() {
-        return !told.isEmpty();
+    /** True if a mistake was told that stands before this place. */
+    boolean before(Span span) {
+        return first < span.start();
     }
 
     List<Diagnostic> told() {

@@ -1,5 +1,6 @@
 package org.gusset.dsl.internal.parse;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.antlr.v4.runtime.ParserRuleContext;
@@ -44,7 +45,12 @@ final class PieceStatements {
         return shapes.stream().map(exprs::shape).toList();
     }
 
-    Statement form(GussetParser.PieceFormContext context) {
+    /**
+     * A statement of a piece.
+     *
+     * @param adds whether an {@code allow} adds to allowances that are there already
+     */
+    Statement form(GussetParser.PieceFormContext context, boolean adds) {
         Span span = span(context);
         if (context.point() != null) {
             return new Statement.Point(
@@ -73,7 +79,7 @@ final class PieceStatements {
             return new Statement.Outline(
                     context.outline().reference().stream().map(exprs::reference).toList(), span);
         } else if (context.allow() != null) {
-            return allow(context.allow(), span);
+            return allow(context.allow(), adds, span);
         } else if (context.corner() != null) {
             return corner(context.corner(), span);
         } else if (context.cut() != null) {
@@ -172,6 +178,13 @@ final class PieceStatements {
                 .toList();
         if (context.hollow() != null) {
             GussetParser.HollowContext hollow = context.hollow();
+            if (context.THROUGH() != null
+                    || knots.stream().anyMatch(k -> k.heading().isPresent())) {
+                faults.tell(
+                        SyntaxCode.HOLLOW_WITH_WAYS,
+                        span(context),
+                        Hint.of("hollow.plain", "Leave them out, or leave out `hollowed` and what follows."));
+            }
             Optional<PlaceOn> place = hollow.AT() == null
                     ? Optional.empty()
                     : Optional.of(new PlaceOn.At(
@@ -197,23 +210,51 @@ final class PieceStatements {
                 exprs.shape(context.shape(0)), exprs.shape(context.shape(1)), exprs.shape(context.shape(2)));
     }
 
-    private Statement allow(GussetParser.AllowContext context, Span span) {
-        boolean leading = context.leadingAmount() != null || context.TURNED_UP() != null;
-        if (leading) {
-            faults.tell(
-                    SyntaxCode.FIRST_AMOUNT,
-                    span,
-                    Hint.of("allow.first", "Write the amount for all edges first: `allow 1.5 cm, hem 4 cm`."));
+    private Statement allow(GussetParser.AllowContext context, boolean adds, Span span) {
+        List<Statement.EdgeAllowance> edges = new ArrayList<>();
+        Optional<Expr> general = Optional.of(exprs.sum(context.sum()));
+        if (context.leadingAmount() != null || context.TURNED_UP() != null) {
+            if (context.leadingAmount() != null && general.get() instanceof Expr.Reference edge) {
+                edges.add(new Statement.EdgeAllowance(
+                        edge,
+                        exprs.leading(context.leadingAmount()),
+                        context.TURNED_UP() != null,
+                        edge.span().to(span(context.leadingAmount()))));
+                general = Optional.empty();
+                if (!adds) {
+                    faults.tell(
+                            SyntaxCode.FIRST_AMOUNT,
+                            span,
+                            Hint.of("allow.first", "Write the amount for all edges first: `allow 1.5 cm, hem 4 cm`."));
+                    general = Optional.of(new Expr.Broken(edge.span()));
+                }
+            } else {
+                edgeMissing(context);
+            }
         }
-        List<Statement.EdgeAllowance> edges = context.edgeAllowance().stream()
-                .map(e -> new Statement.EdgeAllowance(
-                        exprs.reference(e.reference()),
-                        Optional.ofNullable(e.sum()).map(exprs::sum),
-                        e.TURNED_UP() != null,
-                        span(e)))
-                .toList();
-        Expr general = leading ? new Expr.Broken(span) : exprs.sum(context.sum());
-        return new Statement.Allow(Optional.of(general), edges, span);
+        for (GussetParser.EdgeAllowanceContext edge : context.edgeAllowance()) {
+            edges.add(new Statement.EdgeAllowance(
+                    exprs.reference(edge.reference()),
+                    Optional.ofNullable(edge.sum()).map(exprs::sum),
+                    edge.TURNED_UP() != null,
+                    span(edge)));
+        }
+        return new Statement.Allow(general, edges, span);
+    }
+
+    private void edgeMissing(GussetParser.AllowContext context) {
+        boolean amount = context.leadingAmount() != null;
+        Span place = amount
+                ? span(context.leadingAmount())
+                : spans.of(context.TURNED_UP().getSymbol());
+        faults.tell(
+                SyntaxCode.UNEXPECTED,
+                place,
+                Hint.of("allow.edge", "Name the edge behind a comma: `allow 1.5 cm, hem 4 cm turned up`."),
+                "found",
+                spans.text(place),
+                "expected",
+                "`,` or the next statement");
     }
 
     private Statement corner(GussetParser.CornerContext context, Span span) {

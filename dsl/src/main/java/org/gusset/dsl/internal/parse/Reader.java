@@ -58,7 +58,7 @@ final class Reader {
             next();
         }
         if (!tokens.isEmpty()) {
-            blocks.closeAll(tokens.get(tokens.size() - 1));
+            blocks.closeAll(spans.end());
         }
         return new DraftTree(source.name(), version, blocks.file(), broken);
     }
@@ -89,22 +89,17 @@ final class Reader {
         if (type == GussetLexer.RBRACE) {
             at++;
             if (!blocks.atFile()) {
-                blocks.close(token);
-            } else if (!faults.any()) {
-                faults.tell(SyntaxCode.STRAY_CLOSE, spans.of(token), Hint.of("brace.drop", "Take it out."));
+                blocks.close(spans.of(token));
+            } else if (!faults.before(spans.of(token))) {
+                Span span = spans.of(token);
+                faults.tell(
+                        SyntaxCode.STRAY_CLOSE,
+                        span,
+                        Hint.of("brace.drop", "Take it out.").replacing(span, ""));
             }
         } else if (type == GussetLexer.LBRACE) {
-            boolean twice = at > 0 && tokens.get(at - 1).getType() == GussetLexer.LBRACE;
-            Hint head = Hint.of("block.head", "Write the head before it: `piece Name {`.");
-            if (twice || !faults.any()) {
-                faults.tell(
-                        SyntaxCode.LOOSE_BLOCK, spans.of(token), twice ? Hint.of("brace.drop", "Take it out.") : head);
-            }
             at++;
-            if (!twice) {
-                Span brace = spans.of(token);
-                blocks.open(Blocks.Kind.LOOSE, new ArrayList<>(), token, s -> Optional.empty(), brace, true);
-            }
+            blocks.openLoose(token);
         } else if (Words.isStatement(type)) {
             statements(token);
         } else {
@@ -176,6 +171,7 @@ final class Reader {
                 first,
                 whole -> Optional.of(heads.piece(head, body, whole)),
                 spans.of(first, head.get(head.size() - 1)),
+                startsFromAnother(head),
                 true);
     }
 
@@ -215,26 +211,17 @@ final class Reader {
         int type = token.getType();
         boolean steps = type == GussetLexer.STEP;
         if (Words.isFileOnly(type)) {
-            blocks.closeAll(token);
+            blocks.closeAll(spans.of(token));
         } else if (steps && blocks.innermost() == Blocks.Kind.STEP) {
-            blocks.missingClose(token);
-            blocks.close(token);
+            blocks.missingClose(spans.of(token));
+            blocks.close(Spans.before(spans.of(token)));
         }
         List<CommonToken> chunk = chunk(at);
         if (type == GussetLexer.PIECE || type == GussetLexer.STRIP || steps) {
-            head(token, headOf(chunk));
+            head(token, chunk);
             return;
         }
         at += readStatements(chunk);
-    }
-
-    /** The tokens of a head alone, if statements follow on its line without a brace between. */
-    private static List<CommonToken> headOf(List<CommonToken> chunk) {
-        int end = Math.min(2, chunk.size());
-        while (end < chunk.size() && !Words.isStatement(chunk.get(end).getType())) {
-            end++;
-        }
-        return chunk.subList(0, end);
     }
 
     /** Reads the statements of a chunk and gives how many tokens that were. */
@@ -250,7 +237,7 @@ final class Reader {
                 if (onLine && !Words.isStatement(rest.get(read).getType())) {
                     rules.nothingMore(rest, Token.EOF);
                 }
-                place(builder.statement(context), rest.get(0));
+                place(builder.statement(context, blocks.copied()), rest.get(0));
                 from += read;
                 if (!onLine) {
                     return from;
@@ -281,7 +268,7 @@ final class Reader {
     /** Puts a statement where it stands, or tells that it stands wrong. */
     private void place(Statement statement, CommonToken word) {
         if (blocks.atFile() && Words.isPieceOnly(word.getType())) {
-            boolean first = !faults.any();
+            boolean first = !faults.before(statement.span());
             OptionalInt closed = blocks.assumePiece(word);
             if (first) {
                 Hint hint = Hint.of("level.piece", "Put it between the braces of a `piece Name { ... }`.");
@@ -306,18 +293,25 @@ final class Reader {
                 ? Blocks.Kind.PIECE
                 : word.getType() == GussetLexer.STRIP ? Blocks.Kind.STRIP : Blocks.Kind.STEP;
         List<Statement> body = new ArrayList<>();
-        Span head = spans.of(chunk.get(0), chunk.get(chunk.size() - 1));
+        int read = chunk.size();
         Function<Span, Optional<Statement>> finish = s -> Optional.empty();
         boolean sound = true;
         try {
             finish = heading(kind, body, rules.over(chunk));
-            rules.nothingMore(chunk, GussetLexer.LBRACE);
+            if (rules.read() < chunk.size()
+                    && Words.isStatement(chunk.get(rules.read()).getType())) {
+                // The body begins on the same line; only its brace is missing.
+                read = rules.read();
+            } else {
+                rules.nothingMore(chunk, GussetLexer.LBRACE);
+            }
         } catch (Strict.Stop stop) {
             sound = false;
             explaining.tell(stop, chunk);
             lost.nameOfHead(chunk).ifPresent(broken::add);
             finish = brokenHead(kind, List.copyOf(chunk), body);
         }
+        Span head = spans.of(chunk.get(0), chunk.get(read - 1));
         if (kind == Blocks.Kind.STEP && blocks.atFile()) {
             if (sound) {
                 faults.tell(
@@ -327,14 +321,21 @@ final class Reader {
             }
             blocks.assumePiece(word);
         }
-        at += chunk.size();
-        boolean brace = at < tokens.size() && tokens.get(at).getType() == GussetLexer.LBRACE;
-        if (brace) {
+        at += read;
+        boolean braced = at < tokens.size() && tokens.get(at).getType() == GussetLexer.LBRACE;
+        if (braced) {
             at++;
         } else if (sound) {
-            faults.tell(SyntaxCode.MISSING_OPEN, head, Hint.of("brace.open", "Write `{` at the end of this line."));
+            faults.tell(
+                    SyntaxCode.MISSING_OPEN,
+                    head,
+                    Hint.of("brace.open", "Write `{` at the end of this line.").replacing(Spans.behind(head), " {"));
         }
-        blocks.open(kind, body, word, finish, head, brace);
+        blocks.open(kind, body, word, finish, head, startsFromAnother(chunk), braced);
+    }
+
+    private static boolean startsFromAnother(List<CommonToken> head) {
+        return head.stream().anyMatch(t -> t.getType() == GussetLexer.TRACED || t.getType() == GussetLexer.TAKEN);
     }
 
     private Function<Span, Optional<Statement>> brokenHead(

@@ -8,11 +8,13 @@ import org.gusset.core.diagnostic.Span;
 /** Places in a source text. ANTLR counts code points; spans count UTF-16 units, and columns code points. */
 final class Spans {
     private final String source;
+    private final String text;
     private final int[] offsets;
     private final int[] lineStarts;
 
     Spans(String source, String text) {
         this.source = source;
+        this.text = text;
         int count = text.codePointCount(0, text.length());
         this.offsets = new int[count + 1];
         int[] starts = new int[count + 1];
@@ -45,6 +47,34 @@ final class Spans {
                 from - lineStarts[line] + 1,
                 endLine + 1,
                 to - lineStarts[endLine] + 1);
+    }
+
+    /** What stands there. */
+    String text(Span span) {
+        return text.substring(span.start(), span.end());
+    }
+
+    /** The end of the text. */
+    Span end() {
+        return of(offsets.length - 1, offsets.length - 1);
+    }
+
+    /** The empty span before another, where something may be put in. */
+    static Span before(Span span) {
+        return new Span(
+                span.source(), span.start(), span.start(), span.line(), span.column(), span.line(), span.column());
+    }
+
+    /** The empty span behind another. */
+    static Span behind(Span span) {
+        return new Span(
+                span.source(),
+                span.end(),
+                span.end(),
+                span.endLine(),
+                span.endColumn(),
+                span.endLine(),
+                span.endColumn());
     }
 
     /** The line, from 1, of a code point. */

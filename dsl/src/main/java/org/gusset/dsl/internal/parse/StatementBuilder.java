@@ -36,7 +36,12 @@ final class StatementBuilder {
         return spans.of(context);
     }
 
-    Statement statement(GussetParser.StatementContext context) {
+    /**
+     * The statement.
+     *
+     * @param copied whether it stands in a piece that starts from another, to whose allowances it adds
+     */
+    Statement statement(GussetParser.StatementContext context, boolean copied) {
         exprs.begin();
         if (context.fileStatement() != null) {
             return file(context.fileStatement());
@@ -52,12 +57,12 @@ final class StatementBuilder {
         } else if (piece.change() != null) {
             return new Statement.Change(changed(piece.change()), span(piece));
         }
-        return pieces.form(piece.pieceForm());
+        return pieces.form(piece.pieceForm(), copied);
     }
 
     private Statement changed(GussetParser.ChangeContext change) {
         if (change.pieceForm() != null) {
-            return pieces.form(change.pieceForm());
+            return pieces.form(change.pieceForm(), false);
         } else if (change.let() != null) {
             return let(change.let());
         }

@@ -32,6 +32,8 @@ public enum SyntaxCode implements Code {
     VERSION("SYN025", "This draft is written for version {version} of the language, and this library reads version 1."),
     CURLY_QUOTE("SYN026", "Curly quotes do not begin a text."),
     SAID_TWICE("SYN027", "`{word}` is said twice in this statement."),
+    UNCLOSED_BRACKET("SYN028", "This `(` is not closed by a `)`."),
+    HOLLOW_WITH_WAYS("SYN029", "A hollowed curve bends one straight stretch; it takes no `through` and no `heading`."),
     TOO_LONG("LIM001", "The text has {length} characters, and {most} are allowed."),
     TOO_NESTED("LIM002", "Brackets and blocks are nested more than {most} deep here."),
     TOO_MANY_PARTS("LIM003", "This statement has more than {most} operators and moves.");

@@ -109,7 +109,9 @@ final class Words {
                 groups.add("a definition such as `line hem` or `cut`");
             } else if (isUnit(type)) {
                 groups.add("a unit");
-            } else if (isOperator(type) && !(value && type == GussetLexer.MINUS)) {
+            } else if (isOperator(type)
+                    && !(value && type == GussetLexer.MINUS)
+                    && !(type == GussetLexer.AND && !tokens.contains(GussetLexer.OR))) {
                 groups.add(type == GussetLexer.PLUS && !tokens.contains(GussetLexer.TIMES) ? "`+`" : "an operator");
             } else if (isMove(type) && (move || way)) {
                 groups.add(move ? "a move" : "a way such as `up` or `toward P`");
@@ -175,6 +177,35 @@ final class Words {
                     GussetLexer.RBRACE -> true;
             default -> false;
         };
+    }
+
+    /** The words of the language among kinds of tokens, from three letters on. */
+    static List<String> words(IntervalSet tokens) {
+        List<String> words = new ArrayList<>();
+        for (int type : tokens.toList()) {
+            literal(type)
+                    .filter(w -> w.length() > 2 && Character.isLetter(w.charAt(0)))
+                    .ifPresent(words::add);
+        }
+        return words;
+    }
+
+    /**
+     * The one word or sign that must stand before a value, where no value can stand yet: the {@code and} in
+     * {@code between A and B}.
+     */
+    static Optional<String> link(IntervalSet expected) {
+        Set<String> links = new LinkedHashSet<>();
+        for (int type : expected.toList()) {
+            boolean word = (type >= GussetLexer.FROM && type <= GussetLexer.END)
+                    || (type >= GussetLexer.ABOVE && type <= GussetLexer.WITHOUT)
+                    || type == GussetLexer.EQUALS;
+            boolean operator = isOperator(type) && !(type == GussetLexer.AND && !expected.contains(GussetLexer.OR));
+            if (word && !operator && !isMove(type) && type != GussetLexer.IF && type != GussetLexer.NOT) {
+                literal(type).ifPresent(links::add);
+            }
+        }
+        return links.size() == 1 ? Optional.of(links.iterator().next()) : Optional.empty();
     }
 
     private static Optional<String> literal(int type) {

@@ -3,6 +3,7 @@ package org.gusset.workbench.docs;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Locale;
 import org.gusset.core.draft.Choices;
 import org.gusset.core.draft.Draft;
 import org.gusset.core.measure.Measurements;
@@ -46,7 +47,7 @@ class LimitPagesTest {
     void rulesThatUnfoldBeyondFiftyThousandCallsAreRefused() {
         StringBuilder rules = new StringBuilder("rule r0(x length) = x\n");
         for (int i = 1; i <= 18; i++) {
-            rules.append("rule r%d(x length) = r%d(x) + r%d(x)\n".formatted(i, i - 1, i - 1));
+            rules.append(String.format(Locale.ROOT, "rule r%d(x length) = r%d(x) + r%d(x)\n", i, i - 1, i - 1));
         }
         assertThat(codes(rules + "let a = r18(1 cm)\n")).contains("LIM102");
     }
