@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -64,7 +65,7 @@ class ShippedDraftsTest {
     private static double number(Map<String, Object> top, String... keys) {
         Object at = top;
         for (String key : keys) {
-            at = ((Map<?, ?>) at).get(key);
+            at = Objects.requireNonNull(((Map<?, ?>) at).get(key), key);
         }
         return ((Number) at).doubleValue();
     }
