@@ -41,6 +41,10 @@ final class BrokenHeads {
     private Name name(List<CommonToken> head) {
         if (Words.isName(head.get(0).getType())) {
             return name(head.get(0));
+        } else if (head.size() > 2
+                && Words.isStatement(head.get(1).getType())
+                && Words.isName(head.get(2).getType())) {
+            return name(head.get(2));
         } else if (head.size() > 1 && isNameLike(head.get(1))) {
             return name(head.get(1));
         }
@@ -53,7 +57,10 @@ final class BrokenHeads {
     }
 
     private static boolean isNameLike(CommonToken token) {
-        return Words.isName(token.getType()) || Words.isStatement(token.getType());
+        int type = token.getType();
+        return type != GussetLexer.TRACED
+                && type != GussetLexer.TAKEN
+                && (Words.isName(type) || Words.isStatement(type));
     }
 
     private Optional<Statement.Origin> origin(List<CommonToken> head) {

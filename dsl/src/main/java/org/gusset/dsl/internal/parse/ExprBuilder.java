@@ -1,7 +1,9 @@
 package org.gusset.dsl.internal.parse;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.antlr.v4.runtime.ParserRuleContext;
@@ -54,6 +56,9 @@ final class ExprBuilder {
     private final Faults faults;
     private final ParseLimits limits;
     private final Texts texts;
+    /** Amounts read before: drafts say the same few over and over. */
+    private final Map<String, Quantity> amounts = new HashMap<>();
+
     private int parts;
 
     ExprBuilder(Spans spans, Faults faults, ParseLimits limits, Texts texts) {
@@ -294,12 +299,17 @@ final class ExprBuilder {
     Expr amount(AmountContext context) {
         String text = context.children.stream().map(c -> c.getText()).collect(Collectors.joining(" "));
         Span span = span(context);
-        Outcome<Quantity> quantity = QuantityText.parse(text, span);
-        if (quantity.value().isEmpty()) {
-            quantity.diagnostics().forEach(faults::tell);
-            return new Expr.Broken(span);
+        Quantity known = amounts.get(text);
+        if (known == null) {
+            Outcome<Quantity> read = QuantityText.parse(text, span);
+            if (read.value().isEmpty()) {
+                read.diagnostics().forEach(faults::tell);
+                return new Expr.Broken(span);
+            }
+            known = read.value().get();
+            amounts.put(text, known);
         }
-        return new Expr.Amount(quantity.value().get(), !context.unit().isEmpty(), span);
+        return new Expr.Amount(known, !context.unit().isEmpty(), span);
     }
 
     Expr operand(OperandContext context) {

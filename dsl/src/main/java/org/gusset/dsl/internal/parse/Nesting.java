@@ -35,8 +35,8 @@ final class Nesting {
             } else if (type == GussetLexer.RBRACE) {
                 blocks = Math.max(0, blocks - 1);
             } else if (type == GussetLexer.LPAREN) {
-                int tooDeep = tooDeep(tokens, i);
                 end = end(tokens, i);
+                int tooDeep = tooDeep(tokens, i, end);
                 if (tooDeep >= 0) {
                     tell(tokens.get(tooDeep));
                     kept.add(broken(token, tokens.get(end - 1)));
@@ -62,9 +62,9 @@ final class Nesting {
     }
 
     /** Where the brackets that open here nest too deep, or -1. */
-    private int tooDeep(List<CommonToken> tokens, int from) {
+    private int tooDeep(List<CommonToken> tokens, int from, int end) {
         int depth = 0;
-        for (int i = from; i < end(tokens, from); i++) {
+        for (int i = from; i < end; i++) {
             int type = tokens.get(i).getType();
             depth += type == GussetLexer.LPAREN ? 1 : type == GussetLexer.RPAREN ? -1 : 0;
             if (depth > most) {

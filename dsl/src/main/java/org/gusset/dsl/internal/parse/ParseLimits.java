@@ -9,6 +9,6 @@ package org.gusset.dsl.internal.parse;
  */
 public record ParseLimits(int length, int nesting, int parts) {
     public static ParseLimits defaults() {
-        return new ParseLimits(4_000_000, 64, 1000);
+        return new ParseLimits(4_000_000, 64, 250);
     }
 }

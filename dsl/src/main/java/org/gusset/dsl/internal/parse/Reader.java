@@ -14,7 +14,6 @@ import org.gusset.dsl.syntax.DraftTree;
 import org.gusset.dsl.syntax.Expr;
 import org.gusset.dsl.syntax.Name;
 import org.gusset.dsl.syntax.Statement;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Reads a file statement by statement. A statement ends where a brace stands, or a statement word stands first on its line; so a
@@ -32,6 +31,7 @@ final class Reader {
     private final Rules holeRules = new Rules();
     private final List<CommonToken> tokens;
     private final Misnomers misnomers;
+    private final Lost lost;
     private final Blocks blocks;
     private final List<Name> broken = new ArrayList<>();
     private int at;
@@ -48,6 +48,7 @@ final class Reader {
         this.builder = new StatementBuilder(spans, faults, exprs, texts);
         this.nesting = new Nesting(limits.nesting(), spans, faults);
         this.tokens = nesting.bounded(new Tokens(spans, faults, source.text(), 0).read());
+        this.lost = new Lost(spans);
         this.misnomers = new Misnomers(tokens, spans, faults);
     }
 
@@ -145,11 +146,11 @@ final class Reader {
                                 : "Begin the next statement on a line of its own, with its word: `point`, `line`, `let`."),
                 "found",
                 token.getText());
-        if (chunk.size() > 1 && chunk.get(1).getType() == GussetLexer.EQUALS && Words.isName(token.getType())) {
-            broken.add(new Name(token.getText(), span));
-        }
         int line = misspelt(chunk);
-        at += line > 0 ? line : chunk.size();
+        List<CommonToken> own = chunk.subList(0, line > 0 ? line : chunk.size());
+        broken.addAll(lost.names(own));
+        lost.word(own).ifPresent(w -> blocks.add(new Statement.Broken(w, span), false));
+        at += own.size();
     }
 
     /** Takes what stands before a brace at file level for the head of a piece. */
@@ -258,7 +259,7 @@ final class Reader {
     /** Tells why a statement cannot be read, and keeps its word and its name. */
     private void broken(Strict.Stop stop, List<CommonToken> tokens) {
         explaining.tell(stop, tokens);
-        name(tokens).ifPresent(broken::add);
+        broken.addAll(lost.names(tokens));
         boolean changed = tokens.get(0).getType() == GussetLexer.CHANGE && tokens.size() > 1;
         CommonToken word = tokens.get(changed ? 1 : 0);
         blocks.add(new Statement.Broken(word.getText(), spans.of(tokens.get(0))), false);
@@ -307,6 +308,7 @@ final class Reader {
         } catch (Strict.Stop stop) {
             sound = false;
             explaining.tell(stop, chunk);
+            lost.nameOfHead(chunk).ifPresent(broken::add);
             finish = brokenHead(kind, List.copyOf(chunk), body);
         }
         Span head = spans.of(chunk.get(0), chunk.get(read - 1));
@@ -357,24 +359,6 @@ final class Reader {
         }
         GussetParser.StepHeadContext head = parser.stepHead();
         return whole -> Optional.of(builder.step(head, body, whole));
-    }
-
-    /** The name that a broken statement was to define. */
-    private Optional<Name> name(List<CommonToken> chunk) {
-        int i = 0;
-        while (i < chunk.size()
-                && i < 2
-                && (chunk.get(i).getType() == GussetLexer.CHANGE || chunk.get(i).getType() == GussetLexer.RULE)) {
-            i++;
-        }
-        boolean rule = i > 0 && chunk.get(i - 1).getType() == GussetLexer.RULE;
-        if (!rule || (i < chunk.size() && Words.isStatement(chunk.get(i).getType()))) {
-            i++;
-        }
-        @Nullable CommonToken token = i < chunk.size() ? chunk.get(i) : null;
-        return token != null && (Words.isName(token.getType()) || Words.isReserved(token.getType()))
-                ? Optional.of(new Name(token.getText(), spans.of(token)))
-                : Optional.empty();
     }
 
     /** The expression of a hole in a text. */

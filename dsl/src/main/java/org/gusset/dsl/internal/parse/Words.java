@@ -216,6 +216,29 @@ final class Words {
         return literal == null ? Optional.empty() : Optional.of(literal.substring(1, literal.length() - 1));
     }
 
+    /** True for words, misspelt ones too, that begin the definition of a name. */
+    static boolean defines(int type) {
+        return switch (type) {
+            case GussetLexer.NAME,
+                    GussetLexer.MEASURE,
+                    GussetLexer.CHOOSE,
+                    GussetLexer.FIT,
+                    GussetLexer.RULE,
+                    GussetLexer.CLOTH,
+                    GussetLexer.LET,
+                    GussetLexer.UNKNOWN,
+                    GussetLexer.POINT,
+                    GussetLexer.POINTS,
+                    GussetLexer.LINE,
+                    GussetLexer.GUIDE,
+                    GussetLexer.CURVE,
+                    GussetLexer.ARC,
+                    GussetLexer.JOIN,
+                    GussetLexer.DART -> true;
+            default -> false;
+        };
+    }
+
     /** A statement word as it is written. */
     static String statement(int type) {
         return literal(type).orElseThrow();

@@ -38,9 +38,9 @@ final class Lookup {
         return broken.contains(name);
     }
 
-    /** True if it was said before that a name is missing. */
+    /** True if it was said before that a name is missing, or if it may be the name that a definition lacks. */
     private boolean isTold(String piece, String name) {
-        return isBroken(name) || isBroken(piece + "." + name);
+        return isBroken("") || isBroken(name) || isBroken(piece + "." + name);
     }
 
     String stepTitle(Symbol symbol) {

@@ -29,9 +29,9 @@ class LimitPagesTest {
     }
 
     @Test
-    void anExpressionBeyondAThousandPartsIsRefused() {
-        assertThat(codes("let a = 1 cm" + " + 1 cm".repeat(900) + "\n")).isEmpty();
-        assertThat(codes("let a = 1 cm" + " + 1 cm".repeat(1100) + "\n")).containsExactly("LIM003");
+    void aStatementBeyondTwoHundredAndFiftyPartsIsRefused() {
+        assertThat(codes("let a = 1 cm" + " + 1 cm".repeat(250) + "\n")).isEmpty();
+        assertThat(codes("let a = 1 cm" + " + 1 cm".repeat(251) + "\n")).containsExactly("LIM003");
     }
 
     @Test
