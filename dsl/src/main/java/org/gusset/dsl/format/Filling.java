@@ -155,7 +155,7 @@ final class Filling {
     /** Where the line that begins with a word ends, exclusive. */
     private int end(List<Lexeme> words, int from, int indent) {
         int column = indent;
-        int depth = 0;
+        int depth = depth(words, from);
         int best = -1;
         int bestRank = Integer.MAX_VALUE;
         int defined = defined(words);
@@ -167,7 +167,7 @@ final class Filling {
                 if (words.get(i).text().equals(")")) {
                     depth--;
                 }
-                int rank = i > defined ? rank(words, i, depth) : -1;
+                int rank = i > defined ? rank(words, i, Math.max(0, depth)) : -1;
                 boolean early = column < EARLY && rank > 0;
                 if (rank >= 0 && (best < 0 || (early ? rank + 1000 : rank) <= bestRank)) {
                     best = i;
@@ -181,6 +181,19 @@ final class Filling {
             }
         }
         return words.size();
+    }
+
+    /** How many brackets are open before a word. */
+    private static int depth(List<Lexeme> words, int end) {
+        int depth = 0;
+        for (int i = 0; i < end; i++) {
+            if (words.get(i).text().equals("(")) {
+                depth++;
+            } else if (words.get(i).text().equals(")")) {
+                depth--;
+            }
+        }
+        return depth;
     }
 
     /** How well a line breaks before a word, 0 best; -1 if it must not. */

@@ -59,6 +59,10 @@ final class Spacing {
         if (structure.isStatement(right.start())) {
             return before.equals("{") ? 1 : 2;
         }
+        if (after.equals(".") && isWhole(left)) {
+            // Closer, two counts of a row, as in `b.1 .2`, would read as one number.
+            return 1;
+        }
         boolean tight = before.equals("(")
                 || after.equals(")")
                 || after.equals(",")

@@ -18,6 +18,7 @@ class FormatterTest {
                 "let a=( b + ( c ) )                | let a = (b + (c))",
                 "let a = max ( b ,c,d )             | let a = max(b, c, d)",
                 "let a = Back . tip                 | let a = Back.tip",
+                "let a = b . 1 . 2                  | let a = b.1 .2",
                 "let a = 9  1/2in                   | let a = 9 1/2 in",
                 "let a = 5ft 3in                    | let a = 5 ft 3 in",
                 "let a = 9½in                       | let a = 9½ in",
