@@ -12,6 +12,8 @@ import java.util.regex.Pattern;
 import org.gusset.core.check.Finding;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.draft.Choices;
+import org.gusset.dsl.Source;
+import org.gusset.dsl.lint.Linter;
 import org.gusset.workbench.MeasureTable;
 
 /** Tries the snippets of a page one after the other and says where one does not do what its comment says. */
@@ -136,6 +138,9 @@ final class PageRun {
         }
         Trial trial = Trial.of(text, MeasureTable.read("bodies.csv", bodies.getBytes(StandardCharsets.UTF_8)), choices);
         messages.addAll(trial.diagnostics());
+        if (shown.startsWith("LNT")) {
+            messages.addAll(Linter.lint(Source.of("draft.gusset", text)));
+        }
         return new Trial(text, messages, trial.drawing());
     }
 
