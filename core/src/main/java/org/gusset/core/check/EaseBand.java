@@ -3,6 +3,7 @@ package org.gusset.core.check;
 import static org.gusset.core.diagnostic.Fact.length;
 
 import java.util.Optional;
+import org.gusset.core.construct.Condition;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Phrase;
 import org.gusset.core.diagnostic.Place;
@@ -32,7 +33,7 @@ public record EaseBand(String name, String over, Place place) implements Operati
         };
         Phrase figures = Phrase.of(
                 "finished.figures", "{finished} over {over} {body}, ease {ease}, wanted {low} to {high}", facts);
-        boolean holds = ease >= low - 1e-3 && ease <= high + 1e-3;
+        boolean holds = ease >= low - Condition.LENGTH_TOLERANCE && ease <= high + Condition.LENGTH_TOLERANCE;
         return holds
                 ? new Finding(name, Finding.Verdict.PASSED, figures, place, Optional.empty())
                 : new Finding(

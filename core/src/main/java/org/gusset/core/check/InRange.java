@@ -65,7 +65,7 @@ public record InRange(
         }
         boolean below = value < least;
         Place where = in.given() instanceof Measurements.Entry entry ? entry.place() : place;
-        String causes = body ? causes(value, least, most, where) : "";
+        Phrase causes = body ? causes(value, least, most, where) : Phrase.of("slip.none", "");
         Diagnostic diagnostic = Diagnostic.of(
                 below ? CheckCode.BELOW_RANGE : CheckCode.ABOVE_RANGE,
                 where,
@@ -107,12 +107,12 @@ public record InRange(
     }
 
     /** Every usual slip that would bring the value into the range. */
-    private String causes(double value, double least, double most, Place where) {
+    private Phrase causes(double value, double least, double most, Place where) {
         if (!dimension.equals(Dimension.LENGTH)) {
-            return "";
+            return Phrase.of("slip.none", "");
         }
         boolean inches = where instanceof Place.Cell cell && cell.text().strip().endsWith("in");
-        List<String> causes = new ArrayList<>();
+        List<Phrase> causes = new ArrayList<>();
         slip(causes, value * 25.4 / 10, least, most, inches ? "" : "inches written as cm");
         slip(causes, value * 10 / 25.4, least, most, inches ? "cm written as inches" : "");
         slip(causes, value * 10, least, most, "cm written as mm, or a digit left out");
@@ -120,15 +120,15 @@ public record InRange(
         slip(causes, value * 2, least, most, "half of it given for the whole");
         slip(causes, value * 4, least, most, "a quarter of it given for the whole");
         slip(causes, value / 2, least, most, "the whole given for a half");
-        if (causes.isEmpty()) {
-            return " No usual slip explains it.";
-        }
-        return " Likely: " + String.join("; or ", causes) + ".";
+        return causes.isEmpty()
+                ? Phrase.of("slip.unknown", " No usual slip explains it.")
+                : Phrase.of("slip.likely", " Likely: {slips}.", "slips", Phrase.joined("slips", "; or ", causes));
     }
 
-    private static void slip(List<String> causes, double meant, double least, double most, String words) {
+    private static void slip(List<Phrase> causes, double meant, double least, double most, String words) {
         if (!words.isEmpty() && meant >= least && meant <= most) {
-            causes.add(words + " (that would be " + Phrase.of("slip", "{meant}", "meant", Fact.length(meant)) + ")");
+            causes.add(
+                    Phrase.of("slip", "{words} (that would be {meant})", "words", words, "meant", Fact.length(meant)));
         }
     }
 }

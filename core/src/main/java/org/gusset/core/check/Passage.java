@@ -3,6 +3,7 @@ package org.gusset.core.check;
 import static org.gusset.core.diagnostic.Fact.length;
 
 import java.util.Optional;
+import org.gusset.core.construct.Condition;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Hint;
 import org.gusset.core.diagnostic.Phrase;
@@ -27,7 +28,7 @@ public record Passage(String name, String passes, Place place) implements Operat
             "short", length(girth - round)
         };
         Phrase figures = Phrase.of("opening.figures", "{round} open, {passes} {girth}", facts);
-        if (round >= girth - 1e-3) {
+        if (round >= girth - Condition.LENGTH_TOLERANCE) {
             return new Finding(name, Finding.Verdict.PASSED, figures, place, Optional.empty());
         }
         Diagnostic small = Diagnostic.of(CheckCode.OPENING_SMALL, place, facts)

@@ -24,12 +24,7 @@ public record Requirement(Condition condition, String source, int telling, Place
             return new Finding(source, Finding.Verdict.PASSED, written, place, Optional.empty());
         }
         Phrase words = telling < 0 ? written : (Phrase) in.get(telling);
-        Diagnostic diagnostic = new Diagnostic(
-                CheckCode.CHECK_FAILED,
-                Phrase.within(CheckCode.CHECK_FAILED.id(), CheckCode.CHECK_FAILED.english(), "telling", words),
-                place,
-                java.util.List.of(),
-                java.util.List.of());
+        Diagnostic diagnostic = Diagnostic.of(CheckCode.CHECK_FAILED, place, "telling", words);
         return new Finding(source, Finding.Verdict.FAILED, written, place, Optional.of(diagnostic));
     }
 }

@@ -93,7 +93,7 @@ public record Seam(
                 "difference",
                 length(Math.abs(over)),
                 "wanted",
-                wanted.toString(),
+                wanted,
                 "tolerance",
                 length(within));
         return new Finding(name, Finding.Verdict.FAILED, figures, place, Optional.of(diagnostic));

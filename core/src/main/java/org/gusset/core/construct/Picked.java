@@ -1,9 +1,9 @@
 package org.gusset.core.construct;
 
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Collectors;
+import org.gusset.core.diagnostic.Fact;
 import org.gusset.core.diagnostic.Fault;
+import org.gusset.core.diagnostic.Phrase;
 import org.gusset.core.geometry.Meeting;
 import org.gusset.core.geometry.Path;
 import org.gusset.core.geometry.Point;
@@ -25,14 +25,19 @@ final class Picked {
             return best;
         }
         if (meetings.size() > 1) {
-            String places = meetings.stream()
-                    .limit(5)
-                    .map(m -> String.format(
-                            Locale.ROOT,
-                            "(%.1f cm right, %.1f cm down)",
-                            m.point().x() / 10,
-                            m.point().y() / 10))
-                    .collect(Collectors.joining(", "));
+            Phrase places = Phrase.joined(
+                    "places",
+                    ", ",
+                    meetings.stream()
+                            .limit(5)
+                            .map(m -> Phrase.of(
+                                    "place",
+                                    "({right} right, {down} down)",
+                                    "right",
+                                    Fact.length(m.point().x()),
+                                    "down",
+                                    Fact.length(m.point().y())))
+                            .toList());
             throw Fault.of(
                     ConstructCode.MANY_MEETINGS,
                     "first",

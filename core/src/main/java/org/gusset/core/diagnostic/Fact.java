@@ -17,6 +17,9 @@ public sealed interface Fact {
     /** A plain number. */
     record Number(double value) implements Fact {}
 
+    /** A phrase within a phrase, its own facts typed. */
+    record Said(Phrase phrase) implements Fact {}
+
     static Fact words(String text) {
         return new Words(text);
     }

@@ -12,12 +12,12 @@ public final class Fault extends RuntimeException {
     private final transient @Nullable Diagnostic diagnostic;
 
     public Fault(Diagnostic diagnostic) {
-        super(diagnostic.toString(), null, false, false);
+        super(null, null, false, false);
         this.diagnostic = diagnostic;
     }
 
     private Fault() {
-        super("told elsewhere", null, false, false);
+        super(null, null, false, false);
         this.diagnostic = null;
     }
 
@@ -28,6 +28,12 @@ public final class Fault extends RuntimeException {
 
     public static Fault of(Code code, Object... namesAndFacts) {
         return new Fault(Diagnostic.of(code, Place.nowhere(), namesAndFacts));
+    }
+
+    /** The message in English, put together only when it is asked for: a solve may meet thousands of faults on its way. */
+    @Override
+    public String getMessage() {
+        return diagnostic == null ? "told elsewhere" : diagnostic.toString();
     }
 
     /** True if the reason was told before, so that there is no message. */

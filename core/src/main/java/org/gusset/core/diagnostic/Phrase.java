@@ -2,7 +2,9 @@ package org.gusset.core.diagnostic;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * A sentence as a key, its English template and typed facts. {@link Wording} turns it into text.
@@ -17,7 +19,8 @@ public record Phrase(String key, String english, Map<String, Fact> facts) {
     }
 
     /**
-     * A phrase with facts given as name and value in turn. A {@link String} counts as words, a whole number as a number.
+     * A phrase with facts given as name and value in turn. A {@link String} counts as words, a whole
+     * number as a number, a phrase as one within.
      *
      * @throws IllegalArgumentException if names and facts do not pair up
      */
@@ -31,6 +34,8 @@ public record Phrase(String key, String english, Map<String, Fact> facts) {
             Fact fact;
             if (value instanceof Fact f) {
                 fact = f;
+            } else if (value instanceof Phrase phrase) {
+                fact = new Fact.Said(phrase);
             } else if (value instanceof Integer n) {
                 fact = Fact.number(n);
             } else {
@@ -41,12 +46,14 @@ public record Phrase(String key, String english, Map<String, Fact> facts) {
         return new Phrase(key, english, facts);
     }
 
-    /** A phrase whose one fact is itself a phrase: its facts are taken over, so that they stay typed. */
-    public static Phrase within(String key, String english, String name, Phrase inner) {
+    /** Phrases one after the other, with words between them. */
+    public static Phrase joined(String key, String between, List<Phrase> phrases) {
         Map<String, Fact> facts = new LinkedHashMap<>();
-        inner.facts().forEach((k, v) -> facts.put(name + "." + k, v));
-        String template = inner.english().replace("{", "{" + name + ".");
-        return new Phrase(key, english.replace("{" + name + "}", template), facts);
+        for (Phrase phrase : phrases) {
+            facts.put(Integer.toString(facts.size()), new Fact.Said(phrase));
+        }
+        String template = facts.keySet().stream().map(name -> "{" + name + "}").collect(Collectors.joining(between));
+        return new Phrase(key, template, facts);
     }
 
     /** The sentence in English with lengths in centimetres. */

@@ -1,6 +1,7 @@
 package org.gusset.core.diagnostic;
 
 import java.util.Locale;
+import java.util.function.Function;
 
 /** Turns phrases into text. Hosts replace it to translate, or to show lengths in another unit. */
 public interface Wording {
@@ -12,29 +13,39 @@ public interface Wording {
         return filling(Wording::plain);
     }
 
-    /** English templates, with each fact shown by {@code show}. */
-    static Wording filling(java.util.function.Function<Fact, String> show) {
-        return phrase -> {
-            StringBuilder out = new StringBuilder();
-            String template = phrase.english();
-            int at = 0;
-            while (at < template.length()) {
-                int open = template.indexOf('{', at);
-                int close = open < 0 ? -1 : template.indexOf('}', open);
-                if (close < 0) {
-                    break;
+    /** English templates, with each fact shown by {@code show}; a phrase within a phrase is said the same way. */
+    static Wording filling(Function<Fact, String> show) {
+        return new Wording() {
+            @Override
+            public String say(Phrase phrase) {
+                StringBuilder out = new StringBuilder();
+                String template = phrase.english();
+                int at = 0;
+                while (at < template.length()) {
+                    int open = template.indexOf('{', at);
+                    int close = open < 0 ? -1 : template.indexOf('}', open);
+                    if (close < 0) {
+                        break;
+                    }
+                    Fact fact = phrase.facts().get(template.substring(open + 1, close));
+                    out.append(template, at, open);
+                    out.append(fact == null ? template.substring(open, close + 1) : shown(fact));
+                    at = close + 1;
                 }
-                Fact fact = phrase.facts().get(template.substring(open + 1, close));
-                out.append(template, at, open);
-                out.append(fact == null ? template.substring(open, close + 1) : show.apply(fact));
-                at = close + 1;
+                return out.append(template, at, template.length()).toString();
             }
-            return out.append(template, at, template.length()).toString();
+
+            private String shown(Fact fact) {
+                return fact instanceof Fact.Said said ? say(said.phrase()) : show.apply(fact);
+            }
         };
     }
 
     /** How {@link #english()} shows a fact. */
     static String plain(Fact fact) {
+        if (fact instanceof Fact.Said said) {
+            return english().say(said.phrase());
+        }
         if (fact instanceof Fact.Words words) {
             return words.text();
         }

@@ -52,30 +52,22 @@ final class Drafting {
 
     private void takeMeasures(Measurements measurements, Map<Handle<?>, Object> given) {
         for (Draft.Measure measure : draft.measures()) {
-            Optional<Measurements.Entry> entry = measurements.entry(measure.name());
-            for (int i = 0; entry.isEmpty() && i < measure.also().size(); i++) {
-                entry = measurements.entry(measure.also().get(i));
-            }
-            if (entry.isEmpty()) {
-                continue;
-            }
-            Quantity quantity = entry.get().quantity();
-            if (quantity.dimension().equals(measure.dimension())) {
-                given.put(measure.value(), entry.get());
-                measure.range().ifPresent(range -> given.put(range, measurementsEntry(measurements, measure)));
-            } else {
-                given.put(measure.value(), wrongKind(measure, entry.get()));
-            }
+            measurements
+                    .entry(measure.name())
+                    .or(() -> measure.also().stream()
+                            .flatMap(name -> measurements.entry(name).stream())
+                            .findFirst())
+                    .ifPresent(entry -> take(measure, entry, given));
         }
     }
 
-    private static Measurements.Entry measurementsEntry(Measurements measurements, Draft.Measure measure) {
-        return measurements
-                .entry(measure.name())
-                .or(() -> measure.also().stream()
-                        .flatMap(name -> measurements.entry(name).stream())
-                        .findFirst())
-                .orElseThrow();
+    private static void take(Draft.Measure measure, Measurements.Entry entry, Map<Handle<?>, Object> given) {
+        if (entry.quantity().dimension().equals(measure.dimension())) {
+            given.put(measure.value(), entry);
+            measure.range().ifPresent(range -> given.put(range, entry));
+        } else {
+            given.put(measure.value(), wrongKind(measure, entry));
+        }
     }
 
     private static Diagnostic wrongKind(Draft.Measure measure, Measurements.Entry entry) {

@@ -3,7 +3,6 @@ package org.gusset.core.evaluate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import org.apache.commons.numbers.rootfinder.BrentSolver;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Fact;
@@ -61,9 +60,12 @@ public record SolveOne(
             return roots.get(0);
         }
         if (!picks) {
-            String all = roots.stream()
-                    .map(r -> Phrase.of("root", "{r}", "r", fact(r)).toString())
-                    .collect(Collectors.joining(", "));
+            Phrase all = Phrase.joined(
+                    "roots",
+                    ", ",
+                    roots.stream()
+                            .map(r -> Phrase.of("root", "{r}", "r", fact(r)))
+                            .toList());
             throw new Fault(Diagnostic.of(SolveCode.MANY_ROOTS, Place.nowhere(), "name", name, "roots", all)
                     .with(Hint.of(
                             "solve.nearest", "Say which: end the line with `nearest {r}`.", "r", fact(roots.get(0)))));
@@ -110,9 +112,7 @@ public record SolveOne(
             }
         }
         if (best < 0) {
-            String why = part.cause(part.at(outside, List.of(at[STEPS / 2])))
-                    .map(Diagnostic::message)
-                    .orElse("something in it has no value.");
+            Phrase why = part.why(outside, List.of(at[STEPS / 2]));
             return Fault.of(
                     SolveCode.NO_VALUE_ANYWHERE, "name", name, "low", fact(at[0]), "high", fact(at[STEPS]), "why", why);
         }
@@ -136,13 +136,14 @@ public record SolveOne(
                 off(miss[best]));
     }
 
-    private String off(double miss) {
+    private Phrase off(double miss) {
         if (Double.isNaN(miss)) {
-            return "not to be drawn";
+            return Phrase.of("miss.none", "not to be drawn");
         }
         Fact amount = Facts.of(Math.abs(miss), missDimension);
-        return Phrase.of("miss", miss > 0 ? "{amount} over" : "{amount} short", "amount", amount)
-                .toString();
+        return miss > 0
+                ? Phrase.of("miss.over", "{amount} over", "amount", amount)
+                : Phrase.of("miss.short", "{amount} short", "amount", amount);
     }
 
     private Fact fact(double value) {

@@ -2,11 +2,10 @@ package org.gusset.core.evaluate;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Fact;
 import org.gusset.core.diagnostic.Fault;
+import org.gusset.core.diagnostic.Phrase;
 import org.gusset.core.graph.Handle;
 import org.gusset.core.graph.Operation;
 import org.gusset.core.graph.Values;
@@ -191,29 +190,21 @@ public record SolveSeveral(SolvedPart part, List<String> names, List<Dimension> 
         }
 
         Fault nothing() {
-            String nearest = "";
-            for (int i = 0; i < best.length; i++) {
-                Fact value = Facts.of(best[i], dimensions.get(i));
-                nearest += (i == 0 ? "" : ", ") + names.get(i) + " " + org.gusset.core.diagnostic.Wording.plain(value);
-            }
             if (Double.isInfinite(leastMiss)) {
                 List<Double> middle = new ArrayList<>();
                 for (int i = 0; i < low.length; i++) {
                     middle.add((low[i] + high[i]) / 2);
                 }
-                String why = part.cause(part.at(outside, middle))
-                        .map(Diagnostic::message)
-                        .orElse("something in it has no value.");
                 return Fault.of(
                         SolveCode.NO_VALUE_ANYWHERE,
                         "name",
                         String.join(", ", names),
                         "low",
-                        Facts.of(low[0], dimensions.get(0)),
+                        values("{value}", low),
                         "high",
-                        Facts.of(high[0], dimensions.get(0)),
+                        values("{value}", high),
                         "why",
-                        why);
+                        part.why(outside, middle));
             }
             boolean singular = rank(best) < best.length;
             return Fault.of(
@@ -221,9 +212,18 @@ public record SolveSeveral(SolvedPart part, List<String> names, List<Dimension> 
                     "names",
                     String.join(", ", names),
                     "miss",
-                    String.format(Locale.ROOT, "%.4g", leastMiss),
+                    Fact.number(leastMiss),
                     "nearest",
-                    nearest);
+                    values("{name} {value}", best));
+        }
+
+        private Phrase values(String template, double[] of) {
+            List<Phrase> phrases = new ArrayList<>();
+            for (int i = 0; i < of.length; i++) {
+                phrases.add(Phrase.of(
+                        "solve.value", template, "name", names.get(i), "value", Facts.of(of[i], dimensions.get(i))));
+            }
+            return Phrase.joined("solve.values", ", ", phrases);
         }
     }
 }

@@ -3,8 +3,8 @@ package org.gusset.core.evaluate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.gusset.core.diagnostic.Diagnostic;
+import org.gusset.core.diagnostic.Phrase;
 import org.gusset.core.graph.Graph;
 import org.gusset.core.graph.Handle;
 import org.gusset.core.graph.Values;
@@ -47,7 +47,13 @@ public record SolvedPart(
         return at.value(misses.get(equation)).orElse(Double.NaN);
     }
 
-    Optional<Diagnostic> cause(Evaluation at) {
-        return misses.stream().flatMap(m -> at.causes(m).stream()).findFirst();
+    /** Why nothing can be drawn for these values. */
+    Phrase why(Map<Handle<?>, Object> outside, List<Double> values) {
+        Evaluation at = at(outside, values);
+        return misses.stream()
+                .flatMap(m -> at.causes(m).stream())
+                .findFirst()
+                .map(Diagnostic::phrase)
+                .orElse(Phrase.of("solve.no-value", "something in it has no value."));
     }
 }

@@ -90,11 +90,18 @@ public record LengthStyle(Unit unit, int denominator, int decimals) {
     }
 
     /**
-     * English sentences with lengths in this style; a length that is not zero but would be shown as zero gets decimals, so that
+     * English sentences with lengths and areas in this style; a length that is not zero but would be shown as zero gets decimals, so that
      * a gap never reads as none.
      */
     public Wording wording() {
-        return Wording.filling(fact -> fact instanceof Fact.Length length ? inWords(length.mm()) : Wording.plain(fact));
+        return Wording.filling(fact -> {
+            if (fact instanceof Fact.Length length) {
+                return inWords(length.mm());
+            }
+            return fact instanceof Fact.Area area
+                    ? show(new Quantity(area.squareMm(), Dimension.AREA))
+                    : Wording.plain(fact);
+        });
     }
 
     private String inWords(double mm) {

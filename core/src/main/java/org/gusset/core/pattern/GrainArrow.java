@@ -18,8 +18,14 @@ final class GrainArrow {
     /** Lines tried across the piece; odd, so that one lies in the middle. */
     private static final int LINES = 41;
 
-    /** How much less a line at the rim counts than one in the middle, as a share. */
-    private static final double OFF_MIDDLE = 0.4;
+    /** Where the arrow is best if the piece has no line of its own for it: a third of the way in, so that words find room beside it. */
+    private static final double WANTED_OFF_MIDDLE = 1.0 / 3;
+
+    /** How much less a line counts the farther it lies from the wanted place, as a share. */
+    private static final double OFF_WANTED = 0.4;
+
+    /** Room beyond this on both sides makes no arrow better, in mm. */
+    private static final double ENOUGH = 30;
 
     /** Places of an arrow whose distance from the stitching line is looked at. */
     private static final int LOOKS = 9;
@@ -29,26 +35,33 @@ final class GrainArrow {
 
     private final Vector way;
     private final List<Point> ring;
+    private final List<List<Point>> obstacles;
 
     /**
      * Looks for room.
      *
      * @param way the unit way along the warp
+     * @param placed the outlines of what is placed on the piece, which the arrow leaves free if it can
      */
-    GrainArrow(Path stitching, Vector way) {
+    GrainArrow(Path stitching, Vector way, List<Path> placed) {
         this.way = way;
         this.ring = stitching.flatten(ROUGH);
+        this.obstacles = placed.stream().map(p -> p.flatten(ROUGH)).toList();
     }
 
-    /** An arrow with the distance that it keeps from the stitching line, and its place across: 0 in the middle, 1 at the rim. */
-    private record Candidate(Point from, Point to, double clear, double offMiddle) {
+    /** An arrow with the distance that it keeps from the stitching line, and how far off the wanted place across it lies: 0 there, 1 at most. */
+    private record Candidate(Point from, Point to, double clear, double off) {
         double length() {
             return from.distance(to);
         }
     }
 
-    /** The arrow's start and end; empty if the piece has no room at all. */
-    Optional<Grain> placed(boolean bias) {
+    /**
+     * The arrow's start and end; empty if the piece has no room at all.
+     *
+     * @param line a point of the piece's own grain line; the arrow is laid on that line if it runs well inside
+     */
+    Optional<Grain> placed(boolean bias, Optional<Point> line) {
         Vector across = way.left();
         double least = Double.POSITIVE_INFINITY;
         double most = Double.NEGATIVE_INFINITY;
@@ -57,19 +70,32 @@ final class GrainArrow {
             most = Math.max(most, across.dot(p.minus(Point.ORIGIN)));
         }
         List<Candidate> candidates = new ArrayList<>();
+        if (line.isPresent()) {
+            addInside(across.dot(line.get().minus(Point.ORIGIN)), across, 0, candidates);
+            candidates.removeIf(c -> c.clear() < ENOUGH);
+            if (!candidates.isEmpty()) {
+                Candidate own = candidates.get(0);
+                return Optional.of(new Grain(own.from(), own.to(), bias));
+            }
+        }
         for (int i = 1; i <= LINES; i++) {
             double offset = least + (most - least) * i / (LINES + 1);
-            addInside(offset, across, Math.abs(2.0 * i / (LINES + 1) - 1), candidates);
+            double offMiddle = Math.abs(2.0 * i / (LINES + 1) - 1);
+            addInside(offset, across, Math.abs(offMiddle - WANTED_OFF_MIDDLE), candidates);
         }
         double longest =
                 candidates.stream().mapToDouble(Candidate::length).max().orElse(0);
         double clearest =
                 candidates.stream().mapToDouble(Candidate::clear).max().orElse(0);
+        double enough = Math.min(ENOUGH, clearest);
         Candidate best = null;
         double rank = 0;
         for (Candidate candidate : candidates) {
-            double own = candidate.length() / longest * candidate.clear() / clearest;
-            own *= 1 - OFF_MIDDLE * candidate.offMiddle();
+            double own = candidate.length() / longest * Math.min(1, candidate.clear() / enough);
+            own *= 1 - OFF_WANTED * candidate.off();
+            if (crossesPlaced(candidate)) {
+                own /= 10;
+            }
             if (own > rank) {
                 rank = own;
                 best = candidate;
@@ -78,7 +104,7 @@ final class GrainArrow {
         return best == null ? Optional.empty() : Optional.of(new Grain(best.from(), best.to(), bias));
     }
 
-    private void addInside(double offset, Vector across, double offMiddle, List<Candidate> candidates) {
+    private void addInside(double offset, Vector across, double off, List<Candidate> candidates) {
         List<Double> crossings = new ArrayList<>();
         for (int i = 1; i < ring.size(); i++) {
             Vector a = ring.get(i - 1).minus(Point.ORIGIN);
@@ -97,9 +123,27 @@ final class GrainArrow {
             Point end = place(from + room * (1 + SHARE) / 2, offset, across);
             double clear = clear(start, end);
             if (clear > 2 * ROUGH || clear > room * 0.1) {
-                candidates.add(new Candidate(start, end, clear, offMiddle));
+                candidates.add(new Candidate(start, end, clear, off));
             }
         }
+    }
+
+    /** True if an arrow runs over something that is placed on the piece. */
+    private boolean crossesPlaced(Candidate candidate) {
+        for (List<Point> outline : obstacles) {
+            for (int k = 1; k < outline.size(); k++) {
+                if (crosses(candidate.from(), candidate.to(), outline.get(k - 1), outline.get(k))) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static boolean crosses(Point a, Point b, Point c, Point d) {
+        Vector ab = b.minus(a);
+        Vector cd = d.minus(c);
+        return ab.cross(c.minus(a)) * ab.cross(d.minus(a)) < 0 && cd.cross(a.minus(c)) * cd.cross(b.minus(c)) < 0;
     }
 
     private Point place(double along, double offset, Vector across) {

@@ -151,6 +151,13 @@ public final class PieceMaker {
             way = Vector.atAngle(way.degrees() - 45);
         }
         Path stitching = Path.joined(edges.stream().map(Edge::path).toList());
-        return new GrainArrow(stitching, way).placed(spec.bias());
+        List<Path> placed = spec.marks().stream()
+                .filter(m -> m instanceof Mark.Placed)
+                .map(m -> ((Mark.Placed) m).outline())
+                .toList();
+        return new GrainArrow(stitching, way, placed)
+                .placed(
+                        spec.bias(),
+                        spec.bias() ? Optional.empty() : spec.grain().map(Path::start));
     }
 }

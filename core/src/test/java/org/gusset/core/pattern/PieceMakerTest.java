@@ -111,10 +111,24 @@ class PieceMakerTest {
                 .grain(Path.line(p(0, 0), p(0, 600)))
                 .quiet();
         Grain grain = piece.grain().orElseThrow();
-        assertThat(grain.from().x()).as("in the middle, off the fold").isCloseTo(100, within(1e-9));
+        assertThat(grain.from().x())
+                .as("a third off the middle, away from the fold")
+                .isBetween(30.0, 170.0)
+                .isNotCloseTo(100, within(10.0));
         assertThat(grain.to().minus(grain.from()).unit()).isEqualTo(Vector.DOWN);
         assertThat(grain.from().distance(grain.to())).isCloseTo(400, within(1e-9));
         assertThat(grain.bias()).isFalse();
+    }
+
+    @Test
+    void theGrainArrowLiesOnThePiecesOwnLineIfThatRunsWellInside() {
+        Piece piece = Shapes.rectangle(200, 600)
+                .allow(10)
+                .grain(Path.line(p(80, 50), p(80, 550)))
+                .quiet();
+        Grain grain = piece.grain().orElseThrow();
+        assertThat(grain.from().x()).isCloseTo(80, within(1e-9));
+        assertThat(grain.to().x()).isCloseTo(80, within(1e-9));
     }
 
     @Test

@@ -122,6 +122,10 @@ public final class JsonReport {
             json.text("area").key("squareMm").number(area.squareMm());
         } else if (fact instanceof Fact.Angle angle) {
             json.text("angle").key("degrees").number(angle.degrees());
+        } else if (fact instanceof Fact.Said said) {
+            json.text("phrase").key("key").text(said.phrase().key());
+            json.key("english").text(said.phrase().english()).key("facts");
+            facts(said.phrase());
         } else {
             json.text("number").key("value").number(((Fact.Number) fact).value());
         }

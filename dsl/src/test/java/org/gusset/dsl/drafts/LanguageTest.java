@@ -314,4 +314,29 @@ class LanguageTest {
                         + " square up 2 cm");
         assertThat(trace.get("top")).startsWith("straight from a to b, ");
     }
+
+    @Test
+    void everyLengthOfAMessageFollowsTheWantedUnit() {
+        org.gusset.core.diagnostic.Wording inches = org.gusset.core.measure.LengthStyle.INCHES.wording();
+        Diagnostic range = Drafts.sound(TITLE + "measure chest from 60 cm to 170 cm\nlet q = chest / 4\n")
+                .evaluate(Drafts.body("chest", 38), Choices.none())
+                .diagnostics()
+                .get(0);
+        Diagnostic seam = Drafts.draw(
+                        Drafts.sound(TITLE + CLOTH + SQUARE
+                                + "seam s = Square.top + Square.side to Square.low ease 1 cm to 2 cm\n"),
+                        Drafts.body())
+                .diagnostics()
+                .get(0);
+        Diagnostic roots = Drafts.draw(
+                        Drafts.sound(TITLE
+                                + "unknown x from 0.1 cm to 9.9 cm\nsolve x so that x * (10 cm - x) = 16 cm * 1 cm\n"),
+                        Drafts.body())
+                .diagnostics()
+                .get(0);
+        for (Diagnostic diagnostic : java.util.List.of(range, seam, roots)) {
+            assertThat(inches.say(diagnostic.phrase())).contains(" in").doesNotContainPattern("[0-9] cm");
+        }
+        assertThat(inches.say(range.phrase())).contains("inches written as cm (that would be 38 in)");
+    }
 }

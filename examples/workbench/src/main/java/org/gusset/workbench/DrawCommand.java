@@ -18,7 +18,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Draws the pieces of a draft for one or many bodies, true to scale. */
@@ -40,16 +39,6 @@ final class DrawCommand implements Callable<Integer> {
     @SuppressWarnings("NullAway.Init")
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "DRAFT", description = "The draft.")
-    private String draft = "";
-
-    @Option(
-            names = "--measures",
-            required = true,
-            paramLabel = "FILE[#NAME]",
-            description = "The table of measures; with a name only that body, else every body in it.")
-    private String measures = "";
-
     @Option(
             names = "--out",
             required = true,
@@ -69,7 +58,7 @@ final class DrawCommand implements Callable<Integer> {
     private boolean anyway;
 
     @Mixin
-    private final Tailoring tailoring = new Tailoring();
+    private final OnBodies onBodies = new OnBodies();
 
     DrawCommand(Bench bench) {
         this.bench = bench;
@@ -78,8 +67,8 @@ final class DrawCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter err = spec.commandLine().getErr();
-        Fitting fitting = new Fitting(bench, draft, tailoring, err);
-        Bodies bodies = Bodies.open(measures);
+        Fitting fitting = onBodies.fitting(bench, err);
+        Bodies bodies = onBodies.bodies();
         Path folder = FileBytes.path(out);
         boolean faulty = !fitting.draftErrors().isEmpty();
         if (fitting.draft().isEmpty() || (faulty && !anyway)) {
@@ -120,7 +109,7 @@ final class DrawCommand implements Callable<Integer> {
 
     private void write(Fitting fitting, Drawing drawing, Path folder, List<String> body) {
         SheetOptions options =
-                SheetOptions.defaults().withLengths(tailoring.style()).withShowBody(!unnamed);
+                SheetOptions.defaults().withLengths(onBodies.style()).withShowBody(!unnamed);
         SheetContent content = content(drawing, fitting.draftErrors());
         List<String> stem = new ArrayList<>();
         stem.add(fitting.file().shortName());

@@ -11,7 +11,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Tells every value, length and point that a draft names. */
@@ -35,21 +34,11 @@ final class ValuesCommand implements Callable<Integer> {
     @SuppressWarnings("NullAway.Init")
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "DRAFT", description = "The draft.")
-    private String draft = "";
-
-    @Option(
-            names = "--measures",
-            required = true,
-            paramLabel = "FILE[#NAME]",
-            description = "The table of measures; with a name only that body, else every body in it.")
-    private String measures = "";
-
     @Option(names = "--json", description = "As JSON instead of a table.")
     private boolean json;
 
     @Mixin
-    private final Tailoring tailoring = new Tailoring();
+    private final OnBodies onBodies = new OnBodies();
 
     ValuesCommand(Bench bench) {
         this.bench = bench;
@@ -57,30 +46,19 @@ final class ValuesCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        PrintWriter err = spec.commandLine().getErr();
         PrintWriter out = spec.commandLine().getOut();
-        Fitting fitting = new Fitting(bench, draft, tailoring, err);
-        Bodies bodies = Bodies.open(measures);
-        if (fitting.draft().isEmpty() || !fitting.draftErrors().isEmpty()) {
-            fitting.messages()
-                    .line("No values: the draft has "
-                            + Messages.count(fitting.draftErrors().size(), "error") + ".");
-            return ExitCodes.FAULTS;
-        }
+        Bodies bodies = onBodies.bodies();
         Map<String, Object> all = new LinkedHashMap<>();
-        Progress progress = Progress.on(err, bodies.names().size());
-        boolean good = fitting.each(bodies, progress, (number, drawing) -> {
+        boolean good = onBodies.tell(bench, spec, bodies, "values", drawing -> {
             if (json) {
                 all.put(drawing.measurements().body(), ValuesJson.of(drawing));
             } else {
-                progress.clear();
-                ValuesText.print(out, drawing, tailoring.style());
+                ValuesText.print(out, drawing, onBodies.style());
             }
-            return drawing.proved();
         });
-        if (json && !all.isEmpty()) {
-            Object whole = bodies.names().size() == 1 ? all.values().iterator().next() : Map.of("bodies", all);
-            out.println(text(whole));
+        if (!all.isEmpty()) {
+            boolean one = bodies.names().size() == 1;
+            out.println(text(one ? all.values().iterator().next() : Map.of("bodies", all)));
         }
         out.flush();
         return good ? ExitCodes.GOOD : ExitCodes.FAULTS;

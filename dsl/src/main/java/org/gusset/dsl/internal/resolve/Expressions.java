@@ -3,7 +3,6 @@ package org.gusset.dsl.internal.resolve;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.gusset.core.construct.Compute;
 import org.gusset.core.construct.Condition;
 import org.gusset.core.construct.Formula;
 import org.gusset.core.construct.PointConstruction;
@@ -492,10 +491,5 @@ final class Expressions {
 
     static Term origin(Span span) {
         return new Term.Made(new PointConstruction.Origin(), List.of(), Type.POINT, "", span);
-    }
-
-    /** Picks one of two shapes by a truth. */
-    static Operation<Object> picking() {
-        return new Compute.OneOf(new Condition.Input(0), 1, 2);
     }
 }

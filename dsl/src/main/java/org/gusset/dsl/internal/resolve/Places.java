@@ -12,6 +12,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Checks places on edges. */
 final class Places {
+    private static final String LINE_BETWEEN = "the line between them";
+
     private final Expressions expressions;
     private final Messages messages;
 
@@ -34,10 +36,14 @@ final class Places {
         if (amount.broken()) {
             return null;
         }
+        return amount.type().equals(Type.NUMBER)
+                ? new PlaceOnPath.Share(in.formula(amount))
+                : distance(amount, where, name, in, at);
+    }
+
+    /** A length along a path, from where it says. */
+    private PlaceOnPath distance(Term amount, PlaceOn.At where, String name, Inputs in, Context at) {
         Formula formula = in.formula(amount);
-        if (amount.type().equals(Type.NUMBER)) {
-            return new PlaceOnPath.Share(formula);
-        }
         if (where.from().isEmpty() || where.from().get() instanceof PlaceOn.From.Start) {
             return new PlaceOnPath.FromEnd(formula, true, name);
         } else if (where.from().get() instanceof PlaceOn.From.End) {
@@ -91,30 +97,27 @@ final class Places {
         Term first = expressions.point(between.first(), at, "What stands after `between`");
         Term second = expressions.point(between.second(), at, "What stands after `and`");
         Optional<PlaceOn> place = between.place();
-        if (place.isPresent() && !isShare(place.get(), at)) {
-            // Anything but a share is a place on the straight line between the two.
-            Inputs line = new Inputs(first, second);
-            Inputs in = new Inputs(expressions.made(new PathConstruction.Line(2), line, Type.PATH, between.span()));
-            PlaceOnPath on = place(place.get(), "the line between them", in, at);
-            return on == null
-                    ? new Term.Broken(between.span())
-                    : expressions.made(new PointConstruction.On(on), in, Type.POINT, between.span());
+        if (place.isEmpty() || place.get() instanceof PlaceOn.Halfway) {
+            return between(first, second, Expressions.constant(0.5, between.span()), between);
         }
-        Term share = place.isPresent() && place.get() instanceof PlaceOn.At where
-                ? shareOrLength(where, at)
-                : Expressions.constant(0.5, between.span());
-        return expressions.made(
-                new PointConstruction.Between(), new Inputs(first, second, share), Type.POINT, between.span());
+        Term amount = place.get() instanceof PlaceOn.At where ? shareOrLength(where, at) : null;
+        if (amount != null && (amount.broken() || amount.type().equals(Type.NUMBER))) {
+            return between(first, second, amount, between);
+        }
+        // Anything but a share is a place on the straight line between the two.
+        Inputs line = new Inputs(first, second);
+        Inputs in = new Inputs(expressions.made(new PathConstruction.Line(2), line, Type.PATH, between.span()));
+        PlaceOnPath on = amount == null
+                ? place(place.get(), LINE_BETWEEN, in, at)
+                : distance(amount, (PlaceOn.At) place.get(), LINE_BETWEEN, in, at);
+        return on == null
+                ? new Term.Broken(between.span())
+                : expressions.made(new PointConstruction.On(on), in, Type.POINT, between.span());
     }
 
-    private boolean isShare(PlaceOn place, Context at) {
-        if (!(place instanceof PlaceOn.At where)) {
-            return place instanceof PlaceOn.Halfway;
-        }
-        messages.quiet();
-        Term amount = expressions.term(where.amount(), at);
-        messages.loud();
-        return !amount.type().equals(Type.LENGTH);
+    private Term between(Term first, Term second, Term share, Expr.Between between) {
+        return expressions.made(
+                new PointConstruction.Between(), new Inputs(first, second, share), Type.POINT, between.span());
     }
 
     Term part(Expr.PartOf part, Context at) {

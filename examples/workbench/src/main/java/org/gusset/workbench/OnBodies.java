@@ -1,0 +1,61 @@
+package org.gusset.workbench;
+
+import java.io.PrintWriter;
+import java.util.function.Consumer;
+import org.gusset.core.draft.Drawing;
+import org.gusset.core.measure.LengthStyle;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** What the commands share that try a draft on the bodies of a table. */
+final class OnBodies {
+    @Parameters(paramLabel = "DRAFT", description = "The draft.")
+    private String draft = "";
+
+    @Option(
+            names = "--measures",
+            required = true,
+            paramLabel = "FILE[#NAME]",
+            description = "The table of measures; with a name only that body, else every body in it.")
+    private String measures = "";
+
+    @Mixin
+    private final Tailoring tailoring = new Tailoring();
+
+    Fitting fitting(Bench bench, PrintWriter err) {
+        return new Fitting(bench, draft, tailoring, err);
+    }
+
+    Bodies bodies() {
+        return Bodies.open(measures);
+    }
+
+    LengthStyle style() {
+        return tailoring.style();
+    }
+
+    /**
+     * Tells of each body's drawing, if the draft itself has no error.
+     *
+     * @param what what there is none of otherwise
+     * @return true if nothing was wrong
+     */
+    boolean tell(Bench bench, CommandSpec spec, Bodies bodies, String what, Consumer<Drawing> use) {
+        PrintWriter err = spec.commandLine().getErr();
+        Fitting fitting = fitting(bench, err);
+        if (fitting.draft().isEmpty() || !fitting.draftErrors().isEmpty()) {
+            fitting.messages()
+                    .line("No " + what + ": the draft has "
+                            + Messages.count(fitting.draftErrors().size(), "error") + ".");
+            return false;
+        }
+        Progress progress = Progress.on(err, bodies.names().size());
+        return fitting.each(bodies, progress, (number, drawing) -> {
+            progress.clear();
+            use.accept(drawing);
+            return drawing.proved();
+        });
+    }
+}
