@@ -183,7 +183,7 @@ public record Assembly(
                 return over.apply(point);
             }
             if (value instanceof Dart dart) {
-                return DartConstruction.transformed(dart, over);
+                return dart.transformed(over);
             }
             if (value instanceof RowConstruction.Row row) {
                 return new RowConstruction.Row(

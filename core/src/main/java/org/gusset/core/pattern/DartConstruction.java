@@ -19,9 +19,6 @@ import org.gusset.core.graph.Values;
 
 /** Darts and what is taken off them. */
 public sealed interface DartConstruction {
-    /** A dart wider than this at its tip, in degrees, has no peak. */
-    double BLUNTEST = 120;
-
     /**
      * A dart that opens an edge: half of its intake on each side of a place, measured along the edge. The shorter leg is lengthened
      * to match the longer one. Its peak lies where the edge beside the leg toward which it is pressed, turned over that leg, meets the
@@ -69,35 +66,14 @@ public sealed interface DartConstruction {
             double leg = Math.max(a.distance(tip), b.distance(tip));
             Point legA = tip.plus(a.minus(tip).unit().times(leg));
             Point legB = tip.plus(b.minus(tip).unit().times(leg));
-            Vector fold = legA.minus(tip).unit().plus(legB.minus(tip).unit());
-            double angle = Math.abs(StrictMath.toDegrees(StrictMath.atan2(
-                    legA.minus(tip).cross(legB.minus(tip)), legA.minus(tip).dot(legB.minus(tip)))));
-            if (angle > BLUNTEST) {
-                throw Fault.of(DartCode.TOO_BLUNT, "dart", name);
-            }
-            Point peak = intake < Path.COINCIDE ? legA : peak(in, edge, from, to, tip, legA, legB, fold);
             Path straightA = Path.line(legA, tip);
             Path legAPath = curved.isPresent() ? curved.get().bend(in, straightA) : straightA;
+            Vector fold = legA.minus(tip).unit().plus(legB.minus(tip).unit());
             Path legBPath =
                     curved.isPresent() ? legAPath.transformed(Transform.mirror(tip, fold)) : Path.line(legB, tip);
-            return new Dart(name, from, to, legAPath, legBPath, Path.line(tip, peak), angle);
-        }
-
-        private Point peak(
-                Values in, Path edge, double from, double to, Point tip, Point legA, Point legB, Vector fold) {
-            boolean towardB = pressedToward.isPresent()
+            boolean towardEnd = pressedToward.isPresent()
                     && edge.nearest(in.point(pressedToward.get())).s() > (from + to) / 2;
-            // The edge as it leaves the leg, away from the dart, turned over the leg into the dart.
-            Vector beside =
-                    towardB ? edge.tangent(to) : edge.tangentBefore(from).opposite();
-            Point foot = towardB ? legB : legA;
-            Vector turned = Transform.mirror(tip, foot.minus(tip)).apply(beside);
-            double cross = turned.unit().cross(fold.unit());
-            double away = Math.abs(cross) < 1e-6 ? Double.NaN : tip.minus(foot).cross(fold.unit()) / cross;
-            if (!(away > 0)) {
-                throw Fault.of(DartCode.TOO_BLUNT, "dart", name);
-            }
-            return foot.plus(turned.unit().times(away));
+            return Dart.of(name, edge, from, to, legAPath, legBPath, towardEnd);
         }
     }
 
@@ -134,7 +110,7 @@ public sealed interface DartConstruction {
             Point b = in.point(3).plus(half.opposite());
             Path legA = Path.line(from, a, to);
             Path legB = Path.line(from, b, to);
-            return new Dart(name, 0, intake, legA, legB, Path.line(to, from), 0);
+            return new Dart(name, 0, intake, legA, legB, Path.line(to, from), 0, false);
         }
     }
 
@@ -180,17 +156,5 @@ public sealed interface DartConstruction {
         LEG_A,
         LEG_B,
         FOLD_LINE
-    }
-
-    /** A dart with every point moved. */
-    static Dart transformed(Dart dart, Transform by) {
-        return new Dart(
-                dart.name(),
-                dart.from(),
-                dart.to(),
-                dart.legA().transformed(by),
-                dart.legB().transformed(by),
-                dart.foldLine().transformed(by),
-                dart.angle());
     }
 }

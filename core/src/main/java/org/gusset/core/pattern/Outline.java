@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.gusset.core.diagnostic.Fact;
+import org.gusset.core.diagnostic.Place;
 import org.gusset.core.geometry.Meeting;
 import org.gusset.core.geometry.Path;
 import org.gusset.core.geometry.Point;
@@ -29,14 +30,14 @@ record Outline(List<NamedPath> edges, Side side) {
     }
 
     /** The outline, or nothing and the reasons told. */
-    static Optional<Outline> of(PieceSpec spec, Telling telling) {
-        if (spec.outline().isEmpty()) {
-            telling.tell(PieceCode.NO_EDGES, spec.place());
+    static Optional<Outline> of(List<NamedPath> edges, Place place, Telling telling) {
+        if (edges.isEmpty()) {
+            telling.tell(PieceCode.NO_EDGES, place);
             return Optional.empty();
         }
         boolean sound = true;
         Set<String> names = new HashSet<>();
-        for (NamedPath edge : spec.outline()) {
+        for (NamedPath edge : edges) {
             if (!names.add(edge.name())) {
                 telling.tell(PieceCode.EDGE_TWICE, edge.place(), "edge", edge.name());
                 sound = false;
@@ -46,7 +47,7 @@ record Outline(List<NamedPath> edges, Side side) {
         if (!sound) {
             return Optional.empty();
         }
-        List<NamedPath> turned = turned(spec.outline());
+        List<NamedPath> turned = turned(edges);
         if (!joins(turned, telling)) {
             return Optional.empty();
         }
@@ -56,7 +57,7 @@ record Outline(List<NamedPath> edges, Side side) {
         if (!whole.straight() && crosses(whole, turned, telling)) {
             return Optional.empty();
         } else if (!enclosing) {
-            telling.tell(PieceCode.NO_AREA, spec.place());
+            telling.tell(PieceCode.NO_AREA, place);
             return Optional.empty();
         }
         return Optional.of(new Outline(turned, Side.outsideOf(area)));

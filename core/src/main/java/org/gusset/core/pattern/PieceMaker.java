@@ -41,8 +41,23 @@ public final class PieceMaker {
                 : new Outcome<>(piece, maker.telling.all());
     }
 
+    /**
+     * The edges of a sound outline in their order, each turned so that it runs on from the one before.
+     *
+     * @throws Fault with the first reason why it is not sound
+     */
+    public static List<NamedPath> runningOn(String piece, Place place, List<NamedPath> edges) {
+        Telling telling = new Telling(piece);
+        Optional<Outline> outline = Outline.of(edges, place, telling);
+        return outline.map(Outline::edges)
+                .orElseThrow(() -> new Fault(telling.all().stream()
+                        .filter(Diagnostic::isError)
+                        .findFirst()
+                        .orElseThrow()));
+    }
+
     private Optional<Piece> made() {
-        Optional<Outline> sound = Outline.of(spec, telling);
+        Optional<Outline> sound = Outline.of(spec.outline(), spec.place(), telling);
         if (sound.isEmpty()) {
             return Optional.empty();
         }

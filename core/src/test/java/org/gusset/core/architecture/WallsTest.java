@@ -42,6 +42,8 @@ class WallsTest {
             .definedBy("..core.evaluate..")
             .layer("pattern")
             .definedBy("..core.pattern..")
+            .layer("change")
+            .definedBy("..core.change..")
             .layer("check")
             .definedBy("..core.check..")
             .layer("draft")
@@ -51,13 +53,15 @@ class WallsTest {
             .whereLayer("check")
             .mayOnlyBeAccessedByLayers("draft")
             .whereLayer("pattern")
-            .mayOnlyBeAccessedByLayers("check", "draft")
+            .mayOnlyBeAccessedByLayers("change", "check", "draft")
+            .whereLayer("change")
+            .mayOnlyBeAccessedByLayers("draft")
             .whereLayer("evaluate")
             .mayOnlyBeAccessedByLayers("draft")
             .whereLayer("construct")
-            .mayOnlyBeAccessedByLayers("pattern", "check", "draft")
+            .mayOnlyBeAccessedByLayers("pattern", "change", "check", "draft")
             .whereLayer("graph")
-            .mayOnlyBeAccessedByLayers("construct", "evaluate", "pattern", "check", "draft")
+            .mayOnlyBeAccessedByLayers("construct", "evaluate", "pattern", "change", "check", "draft")
             .because("a host that needs only geometry must not drag in drafts");
 
     @ArchTest
