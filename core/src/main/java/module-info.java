@@ -12,6 +12,7 @@ module org.gusset.core {
     exports org.gusset.core.construct;
     exports org.gusset.core.evaluate;
     exports org.gusset.core.pattern;
+    exports org.gusset.core.change;
     exports org.gusset.core.check;
     exports org.gusset.core.draft;
 }

@@ -22,6 +22,19 @@ public sealed interface Altered {
         }
     }
 
+    /** An edge, for telling of it; the change itself if a part lacks the edge. Inputs: the change. */
+    record EdgeOrNone(String name) implements Altered, Operation<Object> {
+        @Override
+        public Object apply(Values in) {
+            Changed change = change(in);
+            return change.outline().edges().stream()
+                    .filter(e -> e.name().equals(name))
+                    .findFirst()
+                    .map(e -> (Object) e.path())
+                    .orElse(change);
+        }
+    }
+
     /** A path that is no edge. */
     record PathOf() implements Altered, Operation<Path> {
         @Override
@@ -48,12 +61,20 @@ public sealed interface Altered {
         }
     }
 
-    /** A dart, on an edge or inside the piece. */
-    record DartOf(String name) implements Altered, Operation<Dart> {
+    /**
+     * A dart. One that opens an edge takes nothing up where a part of a piece lacks its place.
+     *
+     * @param onEdge true if it opens an edge
+     */
+    record DartOf(String name, boolean onEdge) implements Altered, Operation<Dart> {
         @Override
         public Dart apply(Values in) {
             Changed change = change(in);
-            return change.dart(name).orElseGet(() -> change.motion().dart((Dart) in.get(1)));
+            Dart before = (Dart) in.get(1);
+            if (onEdge) {
+                return change.dart(name).orElseGet(() -> before.at(before.from(), before.from()));
+            }
+            return change.motion().dart(before);
         }
     }
 

@@ -7,6 +7,7 @@ import org.gusset.core.geometry.Meeting;
 import org.gusset.core.geometry.Path;
 import org.gusset.core.geometry.Point;
 import org.gusset.core.geometry.Vector;
+import org.gusset.core.pattern.Dart;
 
 /** Where cuts meet an outline. */
 final class Cuts {
@@ -21,6 +22,22 @@ final class Cuts {
                         Fact.length(meeting.point().x()),
                         "down",
                         Fact.length(meeting.point().y()));
+            }
+        }
+    }
+
+    /** Refuses a cut through a dart that opens an edge; one that only meets its point is none. */
+    static void checkDarts(Blank blank, Path cut, String... except) {
+        for (Blank.Side side : blank.sides()) {
+            for (Dart dart : side.darts()) {
+                if (dart.isNone() || List.of(except).contains(dart.name())) {
+                    continue;
+                }
+                for (Path line : List.of(dart.legA(), dart.legB(), dart.foldLine())) {
+                    if (cut.meetings(line).stream().anyMatch(m -> m.point().distance(dart.tip()) > Blank.ON)) {
+                        throw ChangeCode.CUTS_DART.fault("dart", dart.name());
+                    }
+                }
             }
         }
     }

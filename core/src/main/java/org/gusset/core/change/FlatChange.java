@@ -19,12 +19,13 @@ import org.gusset.core.pattern.AlteredOutline;
 import org.gusset.core.pattern.Dart;
 
 /**
- * Changes of a flat pattern by the classic methods: the piece is cut from one place of its outline to another and one part moves
+ * Changes of a drawn piece by the classic flat-pattern methods. In all but {@link Taken} the piece is cut from one place of its outline to another and one part moves
  * against the other. The part that holds the middle of the grain line stays; without a grain line, or if the cut goes through its
  * middle, that with the first edge of the outline. Points, lines and darts travel with their part. An edge that was broken is
  * bridged straight and keeps its name; edges that were not broken keep their lengths.
  */
-public sealed interface FlatChange extends Operation<Changed> {
+public sealed interface FlatChange extends Operation<Changed>
+        permits FlatChange.Pivot, FlatChange.Slash, FlatChange.Lengthen, Taken {
     Drawn drawn();
 
     /**
@@ -74,12 +75,13 @@ public sealed interface FlatChange extends Operation<Changed> {
                     growing.isPresent() ? growing(side, opened, growing.get(), along, tip) : blank.open(opened, along);
             Break first = new Break(holder, old.from(), old.to());
             Point from = side.path().at(second.from());
-            Cuts.checkInside(blank, Path.line(from, tip), List.of(from));
+            Path cut = Path.line(from, tip);
+            Cuts.checkInside(blank, cut, List.of(from));
+            Cuts.checkDarts(blank, cut, dart, into.orElse(dart));
             Parting parting = Parting.of(blank, first, second, List.of(tip));
             Vector wayA = old.legA().start().minus(tip);
             Vector wayB = old.legB().start().minus(tip);
-            // As seen, from leg B to leg A; y counts down.
-            double whole = -StrictMath.toDegrees(StrictMath.atan2(wayB.cross(wayA), wayB.dot(wayA)));
+            double whole = StrictMath.toDegrees(StrictMath.atan2(wayB.cross(wayA), wayB.dot(wayA)));
             double angle = closed * whole;
             boolean foreStays = parting.foreStays(drawn.grainMiddle(in));
             Moved moved = new Moved(
@@ -178,7 +180,9 @@ public sealed interface FlatChange extends Operation<Changed> {
                 throw ChangeCode.AT_CORNER.fault(
                         "first", blank.sides().get(before).name(), "second", opened.name());
             }
-            Cuts.checkInside(blank, Path.line(points.toArray(new Point[0])), List.of(start, hinge));
+            Path cut = Path.line(points.toArray(new Point[0]));
+            Cuts.checkInside(blank, cut, List.of(start, hinge));
+            Cuts.checkDarts(blank, cut);
             Parting parting = Parting.of(blank, first, second, points.subList(1, points.size() - 1));
             double turn = 2 * StrictMath.toDegrees(StrictMath.asin(wide / (2 * reach)));
             // The fore part lies to the left of the way from the hinge to the start if the loop runs anticlockwise.
@@ -216,6 +220,7 @@ public sealed interface FlatChange extends Operation<Changed> {
             Path across = Path.guide(line.start(), line.end());
             Vector square = line.end().minus(line.start()).unit().left();
             List<Double> at = Cuts.across(blank, across, name);
+            Cuts.checkDarts(blank, across);
             Parting parting = parting(blank, at, at, square);
             boolean foreStays = parting.foreStays(drawn.grainMiddle(in));
             // Away from the line, on the side of the part that moves.

@@ -81,8 +81,18 @@ public final class Draft {
         }
     }
 
-    /** A named node: a value (with its dimension), a word, a truth, a point or a path. */
-    public record Named(String name, Handle<?> node, Dimension dimension) {}
+    /**
+     * A named node: a value (with its dimension), a word, a truth, a point or a path, or a change of a piece.
+     *
+     * @param node what the name stands for in the end
+     * @param drawn what it was when it was first drawn, which is what a step tells of
+     */
+    public record Named(String name, Handle<?> node, Handle<?> drawn, Dimension dimension) {
+        /** A name that nothing changes. */
+        public Named(String name, Handle<?> node, Dimension dimension) {
+            this(name, node, node, dimension);
+        }
+    }
 
     /** A teaching step. */
     public record StepNodes(String title, List<String> names, List<Handle<Phrase>> words) {

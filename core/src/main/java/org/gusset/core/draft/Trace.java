@@ -38,7 +38,7 @@ final class Trace {
                 step.names().forEach(name -> steps.put(name, step.title()));
             }
             for (Draft.Named named : piece.named()) {
-                line(lines, piece.name(), steps.getOrDefault(named.name(), ""), named.name(), named.node());
+                line(lines, piece.name(), steps.getOrDefault(named.name(), ""), named.name(), named.drawn());
             }
         }
         return lines;

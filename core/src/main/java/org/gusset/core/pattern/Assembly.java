@@ -5,6 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.gusset.core.construct.Condition;
 import org.gusset.core.construct.ConstructCode;
 import org.gusset.core.construct.Formula;
 import org.gusset.core.construct.Mirror;
@@ -27,12 +30,14 @@ import org.jspecify.annotations.Nullable;
 /**
  * Puts a piece together from computed edges, widths and counts: the graph's side of {@link PieceMaker}. Whole numbers name inputs of
  * the node; all but labels lie in the frame in which the piece is drawn, of which the finished piece is the mirror image if
- * {@code mirror} names a straight path. Its value holds the piece, or why there is none, and the warnings.
+ * {@code mirror} names a straight path. If {@code altered} names an {@link AlteredOutline}, the edges are those, and of
+ * {@code edges} only the darts are added to them. Its value holds the piece, or why there is none, and the warnings.
  */
 public record Assembly(
         String name,
         Place place,
         List<EdgeInput> edges,
+        Optional<Integer> altered,
         Optional<Formula> allowance,
         List<EdgeAllowance> allowances,
         List<Corner> corners,
@@ -78,7 +83,7 @@ public record Assembly(
         record Bias() implements GrainInput {}
     }
 
-    /** A notch at a place on an edge. */
+    /** A notch at a place on an edge; of an altered outline the edge is found by its name. */
     public record NotchInput(String edge, int path, PlaceOnPath at, int strokes, Place place) {}
 
     /** A mark. */
@@ -120,14 +125,11 @@ public record Assembly(
         List<PieceSpec.NamedPath> outline = new ArrayList<>();
         List<PieceSpec.NotchSpec> notched = new ArrayList<>();
         List<Mark> marked = new ArrayList<>();
-        for (EdgeInput edge : edges) {
-            List<Dart> darts = edge.darts().stream().map(d -> (Dart) in.get(d)).toList();
-            Path drawn = in.path(edge.path());
-            outline.add(new PieceSpec.NamedPath(
-                    edge.name(), darts.isEmpty() ? drawn : Dart.opened(drawn, darts), edge.place()));
-            for (Dart dart : darts) {
-                mark(dart, edge, marked, notched);
-            }
+        List<DrawnEdge> drawn = drawn(in);
+        boolean part = altered.isPresent() && ((AlteredOutline) in.get(altered.get())).part();
+        for (DrawnEdge edge : drawn) {
+            outline.add(new PieceSpec.NamedPath(edge.name(), edge.opened(), edge.place()));
+            edge.darts().forEach(dart -> mark(dart, edge, marked, notched));
         }
         Map<String, Allowance> widths = new LinkedHashMap<>();
         for (EdgeAllowance edge : allowances) {
@@ -147,9 +149,7 @@ public record Assembly(
             cutting.add(new Cut(count(cut, in), cut.arrangement(), cut.cloth(), own));
         }
         for (NotchInput notch : notches) {
-            Path edge = in.path(notch.path());
-            notched.add(new PieceSpec.NotchSpec(
-                    notch.edge(), edge.at(notch.at().along(in, edge)), notch.strokes(), notch.place()));
+            notch(notch, in, drawn, part).ifPresent(notched::add);
         }
         for (MarkInput mark : marks) {
             marks(mark, in, marked);
@@ -158,20 +158,71 @@ public record Assembly(
         for (int label : labels) {
             labelled.add((Phrase) in.get(label));
         }
-        return new Made(PieceMaker.make(new PieceSpec(
+        Set<String> names = drawn.stream().map(DrawnEdge::name).collect(Collectors.toSet());
+        List<Corner> cornered = corners;
+        if (part) {
+            widths.keySet().retainAll(names);
+            cornered = corners.stream()
+                    .filter(c -> names.contains(c.first()) && names.contains(c.second()))
+                    .toList();
+        }
+        PieceSpec spec = new PieceSpec(
                 name,
                 place,
                 outline,
                 general,
                 widths,
-                corners,
+                cornered,
                 cutting,
                 folds,
                 warp(in),
                 grain.isPresent() && grain.get() instanceof GrainInput.Bias,
                 notched,
                 marked,
-                labelled)));
+                labelled);
+        return new Made(part ? PieceMaker.makePart(spec) : PieceMaker.make(spec));
+    }
+
+    private List<DrawnEdge> drawn(Values in) {
+        List<DrawnEdge> drawn = new ArrayList<>();
+        if (altered.isPresent()) {
+            for (DrawnEdge edge : ((AlteredOutline) in.get(altered.get())).edges()) {
+                List<Dart> darts = new ArrayList<>(edge.darts());
+                edges.stream()
+                        .filter(e -> e.name().equals(edge.name()))
+                        .forEach(e -> e.darts().forEach(d -> darts.add((Dart) in.get(d))));
+                drawn.add(new DrawnEdge(edge.name(), edge.path(), darts, edge.place()));
+            }
+            return drawn;
+        }
+        for (EdgeInput edge : edges) {
+            List<Dart> darts = edge.darts().stream().map(d -> (Dart) in.get(d)).toList();
+            drawn.add(new DrawnEdge(edge.name(), in.path(edge.path()), darts, edge.place()));
+        }
+        return drawn;
+    }
+
+    /** Where a notch lies; nowhere if it belongs to what a part of another piece lacks. */
+    private Optional<PieceSpec.NotchSpec> notch(NotchInput notch, Values in, List<DrawnEdge> drawn, boolean part) {
+        Path edge;
+        if (altered.isEmpty()) {
+            edge = in.path(notch.path());
+        } else {
+            Optional<DrawnEdge> found =
+                    drawn.stream().filter(e -> e.name().equals(notch.edge())).findFirst();
+            if (found.isEmpty()) {
+                return Optional.empty();
+            }
+            edge = found.get().path();
+            if (part && notch.at() instanceof PlaceOnPath.Nearest nearest) {
+                Point at = in.point(nearest.point());
+                if (edge.nearest(at).distance() > Condition.LENGTH_TOLERANCE) {
+                    return Optional.empty();
+                }
+            }
+        }
+        Point at = edge.at(notch.at().along(in, edge));
+        return Optional.of(new PieceSpec.NotchSpec(notch.edge(), at, notch.strokes(), notch.place()));
     }
 
     /** The inputs with every point and path turned over. */
@@ -184,6 +235,9 @@ public record Assembly(
             }
             if (value instanceof Dart dart) {
                 return dart.transformed(over);
+            }
+            if (value instanceof AlteredOutline outline) {
+                return outline.transformed(over);
             }
             if (value instanceof RowConstruction.Row row) {
                 return new RowConstruction.Row(
@@ -223,7 +277,7 @@ public record Assembly(
     }
 
     /** The lines of a dart that opens an edge, and a notch at each of its legs. */
-    private static void mark(Dart dart, EdgeInput edge, List<Mark> marked, List<PieceSpec.NotchSpec> notched) {
+    private static void mark(Dart dart, DrawnEdge edge, List<Mark> marked, List<PieceSpec.NotchSpec> notched) {
         if (dart.isNone()) {
             return;
         }

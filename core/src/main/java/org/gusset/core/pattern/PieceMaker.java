@@ -17,8 +17,11 @@ public final class PieceMaker {
     private final PieceSpec spec;
     private final Telling telling;
 
-    private PieceMaker(PieceSpec spec) {
+    private final boolean part;
+
+    private PieceMaker(PieceSpec spec, boolean part) {
         this.spec = spec;
+        this.part = part;
         this.telling = new Telling(spec.name());
     }
 
@@ -27,18 +30,24 @@ public final class PieceMaker {
      * the outline names it, those about a notch at the notch, all others at the piece.
      */
     public static Outcome<Piece> make(PieceSpec spec) {
-        PieceMaker maker = new PieceMaker(spec);
+        return new PieceMaker(spec, false).outcome();
+    }
+
+    /** The same for a part of another piece, of whose marks only those that lie on the part are kept. */
+    static Outcome<Piece> makePart(PieceSpec spec) {
+        return new PieceMaker(spec, true).outcome();
+    }
+
+    private Outcome<Piece> outcome() {
         Optional<Piece> piece;
         try {
-            piece = maker.made();
+            piece = made();
         } catch (Fault fault) {
             Diagnostic diagnostic = fault.diagnostic();
-            maker.telling.add(diagnostic.place().equals(Place.nowhere()) ? diagnostic.at(spec.place()) : diagnostic);
+            telling.add(diagnostic.place().equals(Place.nowhere()) ? diagnostic.at(spec.place()) : diagnostic);
             piece = Optional.empty();
         }
-        return maker.telling.hasErrors()
-                ? Outcome.none(maker.telling.all())
-                : new Outcome<>(piece, maker.telling.all());
+        return telling.hasErrors() ? Outcome.none(telling.all()) : new Outcome<>(piece, telling.all());
     }
 
     /**
@@ -93,7 +102,13 @@ public final class PieceMaker {
             notching.notch(notch).ifPresent(notches::add);
         }
         return Optional.of(
-                new Piece(spec.name(), edges, cutting, cuts, grain(edges), notches, spec.marks(), spec.labels()));
+                new Piece(spec.name(), edges, cutting, cuts, grain(edges), notches, marks(edges), spec.labels()));
+    }
+
+    private List<Mark> marks(List<Edge> edges) {
+        return part
+                ? new MarksWithin(Path.joined(edges.stream().map(Edge::path).toList())).of(spec.marks())
+                : spec.marks();
     }
 
     private void checkFold(NamedPath fold) {

@@ -77,7 +77,7 @@ public final class Lowering {
     private void lower(CheckedDraft checked) {
         Map<Scope, CheckedDraft.Piece> owners = new IdentityHashMap<>();
         for (CheckedDraft.Piece piece : checked.pieces()) {
-            piece.named().forEach(symbol -> owners.put(symbol.scope(), piece));
+            piece.named().forEach(named -> owners.put(named.drawn().scope(), piece));
         }
         Map<Symbol, CheckedDraft.Piece> pieces = new IdentityHashMap<>();
         checked.pieces().forEach(piece -> pieces.put(piece.symbol(), piece));
@@ -113,7 +113,7 @@ public final class Lowering {
 
     private static boolean valued(Symbol symbol) {
         return switch (symbol.role()) {
-            case MEASURE, CHOICE, FIT, VALUE, UNKNOWN, CLOTH, POINT, PATH, ROW, DART -> true;
+            case MEASURE, CHOICE, FIT, VALUE, UNKNOWN, CLOTH, POINT, PATH, ROW, DART, CHANGE -> true;
             default -> false;
         };
     }
@@ -186,12 +186,15 @@ public final class Lowering {
         graph.onlyIf(condition(piece));
         Optional<Handle<?>> mirror = piece.mirror().map(this::handle);
         List<Draft.Named> named = new ArrayList<>();
-        for (Symbol symbol : piece.named()) {
-            Handle<?> handle = handles.get(symbol);
-            if (handle != null && mirror.isPresent()) {
-                handle = mirrored(symbol, handle, mirror.get());
+        for (CheckedDraft.Named one : piece.named()) {
+            Handle<?> drawn = handles.get(one.drawn());
+            if (drawn != null) {
+                Handle<?> last = one.last() == one.drawn() ? drawn : symbol(one.last());
+                Handle<?> shown = mirror.isPresent() ? mirrored(one.last(), last, mirror.get()) : last;
+                Handle<?> told = shown == last ? drawn : shown;
+                named.add(new Draft.Named(
+                        one.drawn().name(), shown, told, one.drawn().type().dimension()));
             }
-            named(symbol, handle).ifPresent(named::add);
         }
         List<Draft.StepNodes> steps = new ArrayList<>();
         for (CheckedDraft.Step step : piece.steps()) {
@@ -242,7 +245,7 @@ public final class Lowering {
 
     private static Optional<Draft.Named> named(Symbol symbol, @Nullable Handle<?> handle) {
         Dimension dimension = symbol.type().dimension();
-        return Optional.ofNullable(handle).map(h -> new Draft.Named(symbol.name(), h, dimension));
+        return Optional.ofNullable(handle).map(h -> new Draft.Named(symbol.name(), h, h, dimension));
     }
 
     private Handle<Finding> finding(Term term) {

@@ -1,5 +1,6 @@
 package org.gusset.dsl.internal.lower;
 
+import org.gusset.core.change.Changed;
 import org.gusset.core.construct.RowConstruction;
 import org.gusset.core.diagnostic.Phrase;
 import org.gusset.core.geometry.Path;
@@ -19,6 +20,8 @@ final class Types {
             return Point.class;
         } else if (type.equals(Type.ROW)) {
             return RowConstruction.Row.class;
+        } else if (type.equals(Type.CHANGE)) {
+            return Changed.class;
         } else if (type.equals(Type.DART)) {
             return Dart.class;
         } else if (type.path()) {

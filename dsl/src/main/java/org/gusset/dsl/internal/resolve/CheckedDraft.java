@@ -62,7 +62,7 @@ public record CheckedDraft(
      * A piece.
      *
      * @param symbol its symbol, whose definition is its layout
-     * @param named what it names, in file order
+     * @param named what it names and how it is changed, in file order
      * @param condition the truth without which it is left out
      * @param mirror the line, in the frame of its statements, over which the finished piece is the mirror image
      * @param steps its teaching steps
@@ -71,7 +71,7 @@ public record CheckedDraft(
      */
     public record Piece(
             Symbol symbol,
-            List<Symbol> named,
+            List<Named> named,
             Optional<Term> condition,
             Optional<Term> mirror,
             List<Step> steps,
@@ -84,6 +84,14 @@ public record CheckedDraft(
             darts = Map.copyOf(darts);
         }
     }
+
+    /**
+     * Something that a piece names, or a change that it makes.
+     *
+     * @param drawn as it is drawn
+     * @param last as it is after all changes
+     */
+    public record Named(Symbol drawn, Symbol last) {}
 
     /** A seam or check. */
     public record Check(String name, Term finding, Span span) {}

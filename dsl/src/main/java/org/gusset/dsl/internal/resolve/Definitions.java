@@ -59,7 +59,9 @@ final class Definitions {
             return Symbol.Role.POINT;
         } else if (statement instanceof Statement.Points) {
             return Symbol.Role.ROW;
-        } else if (statement instanceof Statement.EdgeDart || statement instanceof Statement.InnerDart) {
+        } else if (statement instanceof Statement.EdgeDart
+                || statement instanceof Statement.InnerDart
+                || statement instanceof Statement.Pivot) {
             return Symbol.Role.DART;
         } else if (statement instanceof Statement.Unknown) {
             return Symbol.Role.UNKNOWN;
@@ -121,12 +123,16 @@ final class Definitions {
         return name.toLowerCase(java.util.Locale.ROOT);
     }
 
+    /** True for statements that alter what is drawn above them. */
+    static boolean changes(Statement statement) {
+        return statement instanceof Statement.Slash
+                || statement instanceof Statement.Pivot
+                || statement instanceof Statement.Lengthen;
+    }
+
     /** True for statements that the language has and this version cannot draw yet. */
     static boolean notDrawn(Statement statement) {
         return statement instanceof Statement.Use
-                || statement instanceof Statement.Slash
-                || statement instanceof Statement.Pivot
-                || statement instanceof Statement.Lengthen
                 || statement instanceof Statement.Gather
                 || statement instanceof Statement.Pleat;
     }

@@ -197,7 +197,8 @@ final class Expressions {
     /** A use of a symbol, with what follows from its being used here. */
     Term use(Symbol symbol, Span span, Context at) {
         resolver.typeOf(symbol);
-        at.uses().add(symbol);
+        Symbol seen = resolver.changes().seen(symbol, at);
+        at.uses().add(seen);
         if (symbol.scope() == at.scope() && at.step() >= 0 && symbol.step() > at.step()) {
             messages.tell(
                     ResolveCode.USED_BEFORE_DRAWN,
@@ -207,7 +208,7 @@ final class Expressions {
                     "step",
                     resolver.names().stepTitle(symbol));
         }
-        return symbol.type().broken() ? new Term.Broken(span) : new Term.Ref(symbol, span);
+        return symbol.type().broken() ? new Term.Broken(span) : new Term.Ref(seen, span);
     }
 
     private Term arithmetic(Expr.Arithmetic expr, Context at) {

@@ -14,6 +14,7 @@ import org.gusset.core.measure.Dimension;
 import org.gusset.core.pattern.DartConstruction;
 import org.gusset.core.pattern.PieceMeasure;
 import org.gusset.dsl.syntax.Expr;
+import org.gusset.dsl.syntax.Statement;
 
 /** Checks calls of functions and rules. */
 final class Functions {
@@ -173,6 +174,12 @@ final class Functions {
         Term sewn = length;
         for (Symbol dart :
                 resolver.names().dartsOn(edge.symbol().scope(), edge.symbol().name())) {
+            boolean openedLater = dart.statement() instanceof Statement.Pivot
+                    && dart.scope() == at.scope()
+                    && dart.position() > at.position();
+            if (openedLater) {
+                continue;
+            }
             Term whole = expressions.use(dart, length.span(), at);
             Term intake =
                     expressions.made(new DartConstruction.Intake(), new Inputs(whole), Type.LENGTH, length.span());

@@ -7,8 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.gusset.core.change.Altered;
 import org.gusset.core.construct.Formula;
 import org.gusset.core.construct.PlaceOnPath;
+import org.gusset.core.construct.PointConstruction;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Hint;
 import org.gusset.core.diagnostic.Span;
@@ -44,6 +46,7 @@ final class Layouts {
         private final Inputs in = new Inputs();
         private final Map<String, Integer> edges = new LinkedHashMap<>();
         private final List<Assembly.EdgeInput> outline = new ArrayList<>();
+        private Optional<Integer> altered = Optional.empty();
         private Optional<Formula> allowance = Optional.empty();
         private final Map<String, Assembly.EdgeAllowance> allowances = new LinkedHashMap<>();
         private final List<Corner> corners = new ArrayList<>();
@@ -62,10 +65,10 @@ final class Layouts {
 
         Term read() {
             boolean outlined = false;
-            for (PieceBody.Entry entry : body.entries()) {
-                if (entry.statement() instanceof Statement.Outline statement) {
+            for (int i = 0; i < body.entries().size(); i++) {
+                if (body.entries().get(i).statement() instanceof Statement.Outline statement) {
                     outlined = true;
-                    outline(statement, at(entry));
+                    outline(statement, at(i));
                 }
             }
             Span head = body.piece().head();
@@ -83,8 +86,8 @@ final class Layouts {
                         body.name());
                 return new Term.Broken(head);
             }
-            for (PieceBody.Entry entry : body.entries()) {
-                statement(entry.statement(), at(entry));
+            for (int i = 0; i < body.entries().size(); i++) {
+                statement(body.entries().get(i).statement(), at(i));
             }
             Optional<Integer> mirror =
                     body.mirror().map(m -> in.add(expressions.path(m, new Context(scope, uses, -1), "A mirror")));
@@ -92,6 +95,7 @@ final class Layouts {
                     body.name(),
                     body.piece().name().span(),
                     outline,
+                    altered,
                     allowance,
                     List.copyOf(allowances.values()),
                     corners,
@@ -105,8 +109,13 @@ final class Layouts {
             return in.broken() ? new Term.Broken(head) : new Term.Made(assembly, in.terms(), Type.PIECE, "", head);
         }
 
-        private Context at(PieceBody.Entry entry) {
-            return new Context(scope, uses, entry.step());
+        private Context at(int entry) {
+            return new Context(scope, uses, body.entries().get(entry).step(), Changes.position(entry));
+        }
+
+        /** Where a thing came to lie that was said to be here, after all changes that stand further down. */
+        private Term moved(Term term, Context at) {
+            return resolver.changes().moved(term, at);
         }
 
         private void statement(Statement statement, Context at) {
@@ -148,7 +157,22 @@ final class Layouts {
             return in.add(term);
         }
 
-        private void outline(Statement.Outline statement, Context at) {
+        private void outline(Statement.Outline statement, Context written) {
+            Optional<Symbol> change = resolver.changes().last(scope, Context.LAST);
+            if (change.isPresent()) {
+                uses.add(change.get());
+                Term outlineOf = expressions.made(
+                        new Altered.OutlineOf(),
+                        new Inputs(new Term.Ref(change.get(), statement.span())),
+                        Type.OUTLINE,
+                        statement.span());
+                altered = Optional.of(in.add(outlineOf));
+            }
+            // The edges come with the last change; a part of another piece may lack some that are named here.
+            Context at = change.isPresent()
+                    ? new Context(scope, new LinkedHashSet<>(), written.step(), written.position())
+                    : new Context(scope, uses, written.step());
+            int since = change.map(Symbol::position).orElse(-1);
             for (Expr.Reference edge : statement.edges()) {
                 Term path = expressions.path(edge, at, "An edge of the outline");
                 String name = edge.parts().get(edge.parts().size() - 1).text();
@@ -174,14 +198,20 @@ final class Layouts {
                     in.spoil();
                     continue;
                 }
-                int input = shape(path, at);
+                if (!expressions.inFrame(path, at) || path.broken()) {
+                    in.spoil();
+                }
+                int input = change.isPresent() ? -1 : in.add(path);
                 edges.put(name, input);
                 List<Integer> darts = new ArrayList<>();
                 for (Symbol dart : resolver.names().dartsOn(scope, name)) {
-                    darts.add(in.add(expressions.use(dart, edge.span(), new Context(scope, uses, -1))));
+                    if (dart.position() > since) {
+                        darts.add(in.add(expressions.use(dart, edge.span(), new Context(scope, uses, -1))));
+                    }
                 }
                 outline.add(new Assembly.EdgeInput(name, input, darts, edge.span()));
             }
+            resolver.changes().border(scope).ifPresent(border -> edges.put(border, -1));
         }
 
         /** The name of an edge of the outline; null if it is none, which is told. */
@@ -280,13 +310,31 @@ final class Layouts {
             if (name == null) {
                 return;
             }
-            PlaceOnPath place = expressions.shapes().places().place(notch.place(), name, in, at);
             Integer path = edges.get(name);
+            if (altered.isPresent()) {
+                movedNotch(notch, name, at);
+                return;
+            }
+            PlaceOnPath place = expressions.shapes().places().place(notch.place(), name, in, at);
             if (place == null || path == null) {
                 in.spoil();
                 return;
             }
             notches.add(new Assembly.NotchInput(name, path, place, Math.max(1, notch.strokes()), notch.span()));
+        }
+
+        /** A notch of a piece that is changed: the point where it was said to be, moved with the edge. */
+        private void movedNotch(Statement.Notch notch, String name, Context at) {
+            Inputs on = new Inputs(expressions.path(notch.edge(), at, "The edge of a notch"));
+            PlaceOnPath place = expressions.shapes().places().place(notch.place(), name, on, at);
+            if (place == null || on.broken()) {
+                in.spoil();
+                return;
+            }
+            Term point = expressions.made(new PointConstruction.On(place), on, Type.POINT, notch.span());
+            int input = in.add(moved(point, at));
+            notches.add(new Assembly.NotchInput(
+                    name, -1, new PlaceOnPath.Nearest(input), Math.max(1, notch.strokes()), notch.span()));
         }
 
         private void mark(Statement.Mark mark, Context at) {
@@ -319,19 +367,23 @@ final class Layouts {
         }
 
         private int point(Optional<Expr> expr, Context at) {
-            return shape(expressions.point(expr.orElseThrow(), at, "A mark's place"), at);
+            return shape(moved(expressions.point(expr.orElseThrow(), at, "A mark's place"), at), at);
         }
 
         private int pointOrRow(Optional<Expr> expr, Context at) {
             Term term = expressions.term(expr.orElseThrow(), at);
             if (term.type().equals(Type.ROW)) {
-                return shape(term, at);
+                return shape(moved(term, at), at);
             }
             return point(expr, at);
         }
 
         private int path(Optional<Expr> expr, Context at) {
-            return shape(expressions.path(expr.orElseThrow(), at, "A mark's line"), at);
+            // An edge's name stands for the edge as it is in the end; anything else moves with its part.
+            boolean name = expr.orElseThrow() instanceof Expr.Reference;
+            Context seen = name ? new Context(scope, uses, at.step()) : at;
+            Term path = expressions.path(expr.orElseThrow(), seen, "A mark's line");
+            return shape(name ? path : moved(path, at), at);
         }
     }
 }

@@ -11,6 +11,7 @@ import org.gusset.core.diagnostic.Hint;
 import org.gusset.dsl.syntax.Expr;
 import org.gusset.dsl.syntax.Name;
 import org.gusset.dsl.syntax.Statement;
+import org.jspecify.annotations.Nullable;
 
 /** What names mean: those of the file, of pieces, and of what lies in pieces. */
 final class Lookup {
@@ -164,10 +165,21 @@ final class Lookup {
     /** The darts that open an edge, in file order. */
     List<Symbol> dartsOn(Scope scope, String edge) {
         return scope.symbols().stream()
-                .filter(s -> s.statement() instanceof Statement.EdgeDart dart
-                        && dart.edge() instanceof Expr.Reference reference
-                        && reference.text().equals(edge))
+                .filter(s -> edgeOf(s.statement())
+                        .filter(e -> e instanceof Expr.Reference reference
+                                && reference.text().equals(edge))
+                        .isPresent())
                 .toList();
+    }
+
+    /** The edge that a statement opens by a dart. */
+    private static Optional<Expr> edgeOf(@Nullable Statement statement) {
+        if (statement instanceof Statement.EdgeDart dart) {
+            return Optional.of(dart.edge());
+        }
+        return statement instanceof Statement.Pivot pivot && pivot.into().isPresent()
+                ? Optional.of(pivot.edge())
+                : Optional.empty();
     }
 
     /** True if the outline of a symbol's piece could not be read, which is told. */
@@ -179,10 +191,11 @@ final class Lookup {
     boolean isEdge(Symbol symbol) {
         PieceBody body = bodies.get(symbol.scope().piece());
         return body != null
-                && body.entries().stream()
-                        .filter(e -> e.statement() instanceof Statement.Outline)
-                        .flatMap(e -> ((Statement.Outline) e.statement()).edges().stream())
-                        .anyMatch(e -> e.text().equals(symbol.name()));
+                        && body.entries().stream()
+                                .filter(e -> e.statement() instanceof Statement.Outline)
+                                .flatMap(e -> ((Statement.Outline) e.statement()).edges().stream())
+                                .anyMatch(e -> e.text().equals(symbol.name()))
+                || body != null && body.newEdge().filter(symbol.name()::equals).isPresent();
     }
 
     /** The piece with a name; empty if there is none, which is told. */

@@ -19,6 +19,9 @@ final class PieceBody {
     /** A statement, the step it stands in (-1 for none) and whether it comes unchanged from the traced piece. */
     record Entry(Statement statement, int step, boolean inherited) {}
 
+    /** The name of the edge of a part that is taken within a distance of an edge. */
+    private static final String INNER_EDGE = "inner_edge";
+
     /** A step's title. */
     record StepTitle(Words title, Span span) {}
 
@@ -28,6 +31,7 @@ final class PieceBody {
     private final List<Entry> entries = new ArrayList<>();
     private final List<StepTitle> steps = new ArrayList<>();
     private Optional<Expr> mirror = Optional.empty();
+    private int takenAt = -1;
 
     /**
      * @param told whether a name belongs to a definition that cannot be read, which was told
@@ -66,6 +70,30 @@ final class PieceBody {
         return mirror;
     }
 
+    /**
+     * The number of the statement before which the piece is cut out of the one from which it is taken; -1 if it is not a part of
+     * another.
+     */
+    int takenAt() {
+        return takenAt;
+    }
+
+    /** The name of the edge at which the piece is cut out of another. */
+    Optional<String> newEdge() {
+        if (piece.origin().orElse(null) instanceof Statement.TakenBeside beside) {
+            return ownName(beside.path()) instanceof Expr.Reference line
+                    ? Optional.of(line.parts().get(line.parts().size() - 1).text())
+                    : Optional.empty();
+        }
+        return takenAt < 0 ? Optional.empty() : Optional.of(INNER_EDGE);
+    }
+
+    /** Starts with all of another piece, of which then a part is taken. */
+    void take(PieceBody other) {
+        trace(other, Optional.empty());
+        takenAt = entries.size();
+    }
+
     void trace(PieceBody other, Optional<Expr> over) {
         for (Entry entry : other.entries) {
             entries.add(new Entry(entry.statement(), entry.step(), true));
@@ -75,14 +103,25 @@ final class PieceBody {
     }
 
     /** Inside a piece traced from another, the other's names are its own. */
-    private Expr ownName(Expr expr) {
-        boolean others = piece.origin().orElse(null) instanceof Statement.Traced from
+    Expr ownName(Expr expr) {
+        Optional<String> from = piece.origin().map(o -> reference(o).text());
+        boolean others = from.isPresent()
                 && expr instanceof Expr.Reference reference
                 && reference.parts().size() == 2
-                && reference.parts().get(0).text().equals(from.other().text());
+                && reference.parts().get(0).text().equals(from.get());
         return others && expr instanceof Expr.Reference reference
                 ? new Expr.Reference(List.of(reference.parts().get(1)), false, reference.span())
                 : expr;
+    }
+
+    /** The piece from which one comes. */
+    static Expr.Reference reference(Statement.Origin origin) {
+        if (origin instanceof Statement.TakenBeside beside) {
+            return beside.other();
+        } else if (origin instanceof Statement.TakenWithin within) {
+            return within.other();
+        }
+        return ((Statement.Traced) origin).other();
     }
 
     /** Puts the piece's own statements in. */
@@ -107,9 +146,12 @@ final class PieceBody {
 
     private void addNew(Statement statement, int step) {
         Optional<Name> name = Definitions.name(statement);
+        if (takenAt >= 0 && replacedInPart(statement)) {
+            remove(e -> e.inherited() && e.statement().getClass().equals(statement.getClass()));
+        }
         if (name.isPresent()) {
             int known = find(name.get().text());
-            if (known >= 0) {
+            if (known >= 0 && !(statement instanceof Statement.Pivot)) {
                 Entry first = entries.get(known);
                 Diagnostic twice = Diagnostic.of(
                         ResolveCode.DEFINED_TWICE,
@@ -144,6 +186,28 @@ final class PieceBody {
         entries.add(new Entry(statement, step, false));
     }
 
+    /** What a part says of itself without `change` in place of what the whole piece said. */
+    private static boolean replacedInPart(Statement statement) {
+        return statement instanceof Statement.Cut
+                || statement instanceof Statement.Allow
+                || statement instanceof Statement.Grain;
+    }
+
+    /** Takes entries away; true if there were any. */
+    private boolean remove(Predicate<Entry> which) {
+        boolean any = false;
+        for (int i = entries.size() - 1; i >= 0; i--) {
+            if (which.test(entries.get(i))) {
+                entries.remove(i);
+                any = true;
+                if (i < takenAt) {
+                    takenAt--;
+                }
+            }
+        }
+        return any;
+    }
+
     private static Span start(Span span) {
         return new Span(
                 span.source(), span.start(), span.start(), span.line(), span.column(), span.line(), span.column());
@@ -162,7 +226,7 @@ final class PieceBody {
 
     private void change(Statement.Change change, int step) {
         Statement to = change.statement();
-        Optional<Name> name = Definitions.name(to);
+        Optional<Name> name = to instanceof Statement.Pivot ? Optional.empty() : Definitions.name(to);
         if (name.isPresent()) {
             int known = find(name.get().text());
             if (known < 0) {
@@ -190,7 +254,7 @@ final class PieceBody {
             entries.set(known, new Entry(to, place, false));
             return;
         }
-        boolean any = entries.removeIf(e -> replaces(to, e.statement()));
+        boolean any = remove(e -> replaces(to, e.statement()));
         if (!any && !lacks(Definitions.form(to))) {
             messages.tell(
                     ResolveCode.NOTHING_TO_CHANGE,
@@ -229,7 +293,7 @@ final class PieceBody {
 
     private void drop(Statement.Drop drop) {
         String name = drop.name().text();
-        boolean any = entries.removeIf(e -> drop.what().equals("notch")
+        boolean any = remove(e -> drop.what().equals("notch")
                 ? e.statement() instanceof Statement.Notch notch
                         && notch.edge().text().equals(name)
                 : Definitions.name(e.statement())

@@ -32,6 +32,8 @@ public enum ResolveCode implements Code {
     NOT_AN_EDGE("KND009", "`{name}` is not an edge of {piece}'s outline."),
     NO_OUTLINE("KND010", "{piece} has no outline, so it is no piece yet."),
     SAID_TWICE("KND011", "{piece} says {what} twice."),
+    DRAWN_LATER("KND025", "`{form}` changes {piece} as it is drawn so far, and `{name}` is drawn only further down."),
+    NOT_AN_EDGE_DART("KND026", "`{name}` is no dart that opens an edge of {piece}'s outline."),
     MISPLACED_WAY("KND012", "A way such as `{text}` can stand after `heading` only."),
     MISPLACED_ALL("KND013", "`all` can stand in `length(...)`, `sewn(...)` and seams only."),
     NO_TITLE("KND014", Severity.WARNING, "The file has no `draft \"title\"`, so sheets cannot say what they show."),

@@ -1,6 +1,7 @@
 package org.gusset.dsl.internal.resolve;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -18,6 +19,7 @@ import org.gusset.core.diagnostic.Related;
 import org.gusset.core.diagnostic.Span;
 import org.gusset.dsl.Source;
 import org.gusset.dsl.syntax.DraftTree;
+import org.gusset.dsl.syntax.Expr;
 import org.gusset.dsl.syntax.Name;
 import org.gusset.dsl.syntax.Statement;
 import org.jspecify.annotations.Nullable;
@@ -34,6 +36,8 @@ public final class Resolver {
     private final Rules rules;
     private final Solves solves;
     private final Darts darts;
+    private final Changes changes = new Changes();
+    private final ChangeStatements changeStatements;
     private final Layouts layouts;
     private final FileStatements fileStatements;
     private final Scope file = new Scope(null, "");
@@ -52,6 +56,7 @@ public final class Resolver {
         this.rules = new Rules(this, expressions, curves, messages);
         this.darts = new Darts(expressions, messages);
         this.solves = new Solves(expressions, messages);
+        this.changeStatements = new ChangeStatements(this, expressions, messages, bodies);
         this.layouts = new Layouts(this, expressions, messages);
         this.fileStatements = new FileStatements(this, expressions, messages);
         tree.broken().forEach(name -> broken.add(name.text()));
@@ -76,6 +81,7 @@ public final class Resolver {
         }
         for (Scope scope : pieceScopes.values()) {
             List.copyOf(scope.symbols()).forEach(this::typeOf);
+            changes.of(scope).forEach(this::typeOf);
         }
         for (Statement statement : tree.statements()) {
             if (statement instanceof Statement.Solve solve) {
@@ -111,7 +117,10 @@ public final class Resolver {
 
     private List<Symbol> allSymbols() {
         List<Symbol> symbols = new ArrayList<>(file.symbols());
-        pieceScopes.values().forEach(scope -> symbols.addAll(scope.symbols()));
+        pieceScopes.values().forEach(scope -> {
+            symbols.addAll(scope.symbols());
+            symbols.addAll(changes.of(scope));
+        });
         return symbols;
     }
 
@@ -217,42 +226,41 @@ public final class Resolver {
 
     private void trace(
             PieceBody body, Statement.Origin origin, Map<String, Statement.Piece> statements, Set<String> busy) {
-        if (!(origin instanceof Statement.Traced traced)) {
-            messages.tell(ResolveCode.NOT_DRAWN, body.piece().head(), "form", "taken from");
-            return;
-        }
-        String other = traced.other().text();
+        Expr.Reference reference = PieceBody.reference(origin);
+        String other = reference.text();
         if (busy.contains(other)) {
             messages.tell(
                     ResolveCode.CIRCLE,
-                    traced.other().span(),
+                    reference.span(),
                     "name",
                     body.name(),
                     "chain",
-                    String.join(" is traced from ", busy) + " is traced from " + other);
+                    String.join(" comes from ", busy) + " comes from " + other);
             return;
         }
         PieceBody from = body(other, statements, busy);
-        if (from != null) {
+        if (from != null && origin instanceof Statement.Traced traced) {
             body.trace(from, traced.mirror());
+        } else if (from != null) {
+            body.take(from);
         } else if (!names.isBroken(other)) {
-            Diagnostic unknown =
-                    Diagnostic.of(ResolveCode.NO_SUCH_PIECE, traced.other().span(), "name", other);
-            messages.tell(Names.suggesting(
-                    unknown, other, statements.keySet(), traced.other().span()));
+            Diagnostic unknown = Diagnostic.of(ResolveCode.NO_SUCH_PIECE, reference.span(), "name", other);
+            messages.tell(Names.suggesting(unknown, other, statements.keySet(), reference.span()));
         }
     }
 
     private void declarePiece(PieceBody body) {
         Scope scope = new Scope(file, body.name());
         pieceScopes.put(body.name(), scope);
-        for (PieceBody.Entry entry : body.entries()) {
+        changes.declare(body, scope);
+        for (int i = 0; i < body.entries().size(); i++) {
+            PieceBody.Entry entry = body.entries().get(i);
             Statement statement = entry.statement();
             Optional<Name> name = Definitions.name(statement);
             if (Definitions.notDrawn(statement)) {
                 messages.tell(ResolveCode.NOT_DRAWN, statement.span(), "form", Definitions.form(statement));
             }
-            if (name.isEmpty()) {
+            if (name.isEmpty() || grows(statement, name.get(), scope)) {
                 continue;
             }
             String what = statement instanceof Statement.Guide
@@ -266,11 +274,19 @@ public final class Resolver {
                         name.get().span(),
                         statement,
                         entry.step(),
-                        Definitions.type(statement)));
+                        Definitions.type(statement),
+                        Changes.position(i)));
             } else {
                 broken.add(body.name() + "." + name.get().text());
             }
         }
+        changes.declareBorder(body, scope);
+    }
+
+    /** True if a dart that is moved goes into one that is there already. */
+    private static boolean grows(Statement statement, Name into, Scope scope) {
+        Symbol known = scope.own(into.text());
+        return statement instanceof Statement.Pivot && known != null && known.role() == Symbol.Role.DART;
     }
 
     // ---- resolving
@@ -310,7 +326,11 @@ public final class Resolver {
 
     private void define(Symbol symbol) {
         Statement statement = symbol.statement();
-        Context at = new Context(symbol.scope(), symbol.uses(), symbol.step());
+        Context at = new Context(symbol.scope(), symbol.uses(), symbol.step(), symbol.position());
+        if (symbol.role() == Symbol.Role.CHANGE) {
+            symbol.define(Type.CHANGE, changeStatements.change(symbol));
+            return;
+        }
         if (symbol.role() == Symbol.Role.PIECE) {
             PieceBody body = bodies.get(symbol.name());
             Scope scope = pieceScopes.get(symbol.name());
@@ -339,6 +359,8 @@ public final class Resolver {
             term = darts.onEdge(dart, at);
         } else if (statement instanceof Statement.InnerDart dart) {
             term = darts.inside(dart, at);
+        } else if (statement instanceof Statement.Pivot) {
+            term = changes.opened(symbol);
         } else if (statement instanceof Statement.Points points) {
             term = curves.row(points, at);
         } else if (statement instanceof Statement.Unknown unknown) {
@@ -401,6 +423,7 @@ public final class Resolver {
         // What a piece names is worked out only when its condition is known, so the condition comes first.
         symbol.uses().addAll(at.uses());
         scope.symbols().forEach(s -> s.uses().addAll(at.uses()));
+        changes.of(scope).forEach(s -> s.uses().addAll(at.uses()));
         Optional<Term> mirror = body.mirror()
                 .map(m -> expressions.path(m, new Context(scope, symbol.uses(), -1), "A mirror"))
                 .filter(m -> !m.broken());
@@ -415,8 +438,20 @@ public final class Resolver {
             }
         }
         Map<String, List<Symbol>> opened = new LinkedHashMap<>();
-        outline.forEach(edge -> opened.put(edge, names.dartsOn(scope, edge)));
-        return new CheckedDraft.Piece(symbol, List.copyOf(scope.symbols()), condition, mirror, steps, outline, opened);
+        changes.border(scope).ifPresent(outline::add);
+        outline.forEach(edge -> opened.put(
+                edge, names.dartsOn(scope, edge).stream().map(changes::last).toList()));
+        return new CheckedDraft.Piece(symbol, named(scope), condition, mirror, steps, outline, opened);
+    }
+
+    /** What a piece names and the changes it makes, in the order of its statements. */
+    private List<CheckedDraft.Named> named(Scope scope) {
+        List<Symbol> symbols = new ArrayList<>(scope.symbols());
+        symbols.addAll(changes.of(scope));
+        symbols.sort(Comparator.comparingInt(Symbol::position));
+        return symbols.stream()
+                .map(s -> new CheckedDraft.Named(s, changes.told(s)))
+                .toList();
     }
 
     private CheckedDraft.Step step(PieceBody body, Scope scope, int index) {
@@ -426,6 +461,7 @@ public final class Resolver {
             if (entry.step() != index) {
                 continue;
             }
+            changes.at(scope, entry.statement()).ifPresent(c -> names.add(c.name()));
             Definitions.name(entry.statement()).ifPresent(n -> names.add(n.text()));
             if (entry.statement() instanceof Statement.Say say) {
                 words.add(expressions.words(say.words(), new Context(scope, new LinkedHashSet<>(), -1)));
@@ -436,6 +472,10 @@ public final class Resolver {
 
     Scope file() {
         return file;
+    }
+
+    Changes changes() {
+        return changes;
     }
 
     Rules rules() {

@@ -23,6 +23,7 @@ public final class Symbol {
         PATH("a line"),
         ROW("a row of points"),
         DART("a dart"),
+        CHANGE("a change"),
         BROKEN("a broken definition");
 
         private final String words;
@@ -49,6 +50,7 @@ public final class Symbol {
     private final Span span;
     private final @Nullable Statement statement;
     private final int step;
+    private final int position;
 
     private Type type;
     private @Nullable Term definition;
@@ -56,6 +58,21 @@ public final class Symbol {
     private final Set<Symbol> uses = new LinkedHashSet<>();
 
     Symbol(String name, Role role, Scope scope, Span span, @Nullable Statement statement, int step, Type type) {
+        this(name, role, scope, span, statement, step, type, 0);
+    }
+
+    /**
+     * @param position where it stands among the statements of its piece
+     */
+    Symbol(
+            String name,
+            Role role,
+            Scope scope,
+            Span span,
+            @Nullable Statement statement,
+            int step,
+            Type type,
+            int position) {
         this.name = name;
         this.role = role;
         this.scope = scope;
@@ -63,6 +80,7 @@ public final class Symbol {
         this.statement = statement;
         this.step = step;
         this.type = type;
+        this.position = position;
     }
 
     public String name() {
@@ -94,6 +112,11 @@ public final class Symbol {
     /** The step that draws it, counted from 0; -1 outside steps. */
     int step() {
         return step;
+    }
+
+    /** Where it stands among the statements of its piece: changes that stand further down alter it. */
+    int position() {
+        return position;
     }
 
     public Type type() {

@@ -21,6 +21,14 @@ public sealed interface Type {
     Type ENDLESS = new Plain("a guide");
 
     Type PIECE = new Plain("a piece");
+    /** A change of a drawn piece, which has no name in the draft. */
+    Type CHANGE = new Plain("a change");
+
+    /** The outline of a piece after changes. */
+    Type OUTLINE = new Plain("an outline");
+    /** An edge of a part of a piece, which the part may lack. */
+    Type EDGE_OR_NONE = new Plain("an edge or none");
+
     Type WAY = new Plain("a way");
     Type CLOTH = new Plain("a cloth");
     Type RULE = new Plain("a rule");
