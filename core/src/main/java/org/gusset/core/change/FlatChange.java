@@ -71,6 +71,7 @@ public sealed interface FlatChange extends Operation<Changed>
             Optional<Dart> growing = into.flatMap(name -> side.darts().stream()
                     .filter(d -> d.name().equals(name) && !d.isNone())
                     .findFirst());
+            elsewhere(blank, side, tip);
             Break second =
                     growing.isPresent() ? growing(side, opened, growing.get(), along, tip) : blank.open(opened, along);
             Break first = new Break(holder, old.from(), old.to());
@@ -98,8 +99,21 @@ public sealed interface FlatChange extends Operation<Changed>
                     new Changed.Figures(Math.abs(angle), opening));
         }
 
+        /** Refuses to let a dart grow that opens another edge. */
+        private void elsewhere(Blank blank, Blank.Side opened, Point tip) {
+            for (Blank.Side side : blank.sides()) {
+                for (Dart other : side.darts()) {
+                    if (side != opened
+                            && !other.isNone()
+                            && into.filter(other.name()::equals).isPresent()) {
+                        growing(side, 0, other, Double.NaN, tip);
+                    }
+                }
+            }
+        }
+
         private Break growing(Blank.Side side, int edge, Dart growing, double along, Point tip) {
-            if (along < growing.from() - Blank.ON || along > growing.to() + Blank.ON) {
+            if (!(along > growing.from() - Blank.ON && along < growing.to() + Blank.ON)) {
                 Dart written = side.turned() ? growing.reversed(side.path().length()) : growing;
                 throw ChangeCode.DART_ELSEWHERE.fault(
                         "dart",

@@ -91,14 +91,15 @@ final class MovedEdges {
     }
 
     /** Adds a stretch of an edge and gives the new length. */
-    private static double stretch(
+    private double stretch(
             Blank.Side side, double from, double to, Transform by, double length, List<Segment> out, List<Dart> kept) {
         if (to - from <= Path.COINCIDE) {
             return length;
         }
         for (Dart dart : side.darts()) {
             boolean here = dart.from() >= from - Path.COINCIDE && dart.to() <= to + Path.COINCIDE;
-            if (here && kept.stream().noneMatch(d -> d.name().equals(dart.name()))) {
+            boolean standing = darts.values().stream().anyMatch(d -> d.name().equals(dart.name()));
+            if (here && !standing && kept.stream().noneMatch(d -> d.name().equals(dart.name()))) {
                 Dart there = dart.transformed(by);
                 double shift = length - from;
                 kept.add(there.at(dart.from() + shift, dart.to() + shift));

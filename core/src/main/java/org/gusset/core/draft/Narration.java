@@ -3,6 +3,7 @@ package org.gusset.core.draft;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.gusset.core.construct.Compute;
@@ -44,6 +45,10 @@ final class Narration {
             boolean given = evaluation.inputsOf(node).given() != null;
             String word = value instanceof Boolean yes ? (yes ? "yes" : "no") : value.toString();
             return word + (given ? ", chosen" : ", the draft's choice");
+        }
+        Optional<String> pattern = new PatternWords(this, evaluation, style).words(definition);
+        if (pattern.isPresent()) {
+            return pattern.get();
         }
         String words = shape(definition);
         return value instanceof Path path && !path.endless() ? words + ", " + length(path.length()) + " long" : words;
@@ -134,7 +139,7 @@ final class Narration {
     // ---- shapes
 
     /** A name, or for what has none how it came about, in brackets. */
-    private String name(Handle<?> node) {
+    String name(Handle<?> node) {
         return node.named() ? shortName(node) : "(" + shape(evaluation.graph().definition(node)) + ")";
     }
 
@@ -237,7 +242,11 @@ final class Narration {
     }
 
     private String share(Handle<?> node) {
-        double share = (Double) value(node);
+        return share((Double) value(node));
+    }
+
+    /** A share in words: half, 1/3, 37.5 %. */
+    static String share(double share) {
         if (share == 0.5) {
             return "half";
         }

@@ -195,6 +195,15 @@ final class ChangeStatements {
                         body.name());
                 return null;
             }
+            if (pivot.into().filter(n -> n.text().equals(dart)).isPresent()) {
+                messages.tell(
+                        ResolveCode.DEFINED_TWICE,
+                        pivot.into().get().span(),
+                        Hint.of("name.other", "Give one of the two another name."),
+                        "name",
+                        dart);
+                return null;
+            }
             String edge = edge(pivot.edge());
             if (edge == null) {
                 return null;

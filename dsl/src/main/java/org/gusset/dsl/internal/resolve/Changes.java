@@ -219,6 +219,9 @@ final class Changes {
     }
 
     private Symbol version(Symbol change, Symbol drawn, Symbol before) {
+        boolean edge = drawn.type().path() && isEdge(change, drawn);
+        // A guide at which a part is taken becomes an edge, which has ends.
+        Type type = edge ? Type.PATH : drawn.type();
         Symbol version = new Symbol(
                 drawn.name(),
                 drawn.role(),
@@ -226,28 +229,23 @@ final class Changes {
                 drawn.span(),
                 drawn.statement(),
                 drawn.step(),
-                drawn.type(),
+                type,
                 change.position());
         version.uses().add(change);
         version.uses().add(before);
         Span span = drawn.span();
         List<Term> inputs = List.of(new Term.Ref(change, span), new Term.Ref(before, span));
         version.define(
-                drawn.type(),
+                type,
                 new Term.Made(
-                        operation(change, drawn),
-                        inputs,
-                        drawn.type(),
-                        drawn.scope().piece(),
-                        span));
+                        operation(drawn, edge), inputs, type, drawn.scope().piece(), span));
         return version;
     }
 
-    private Operation<?> operation(Symbol change, Symbol drawn) {
+    private static Operation<?> operation(Symbol drawn, boolean edge) {
         if (drawn.type().equals(Type.DART)) {
             return new Altered.DartOf(drawn.name(), !(drawn.statement() instanceof Statement.InnerDart));
         }
-        boolean edge = drawn.type().path() && isEdge(change, drawn);
         return edge ? new Altered.EdgeOf(drawn.name()) : shape(drawn.type());
     }
 

@@ -157,7 +157,7 @@ final class FileStatements {
                         : new Term.Made(new Given.Choice<>(type), List.of(value), value.type(), "", symbol.span()));
     }
 
-    CheckedDraft draft(DraftTree tree, List<CheckedDraft.Piece> pieces) {
+    CheckedDraft draft(DraftTree tree, List<CheckedDraft.Piece> pieces, List<PieceBody> bodies) {
         String title = "";
         String note = "";
         List<CheckedDraft.Measure> measures = new ArrayList<>();
@@ -192,6 +192,7 @@ final class FileStatements {
                 check(statement).ifPresent(checks::add);
             }
         }
+        checks.addAll(new PartSeams(resolver, expressions).checks(tree, bodies));
         if (!titled && !tree.statements().isEmpty()) {
             Span first = tree.statements().get(0).span();
             messages.tell(ResolveCode.NO_TITLE, first);

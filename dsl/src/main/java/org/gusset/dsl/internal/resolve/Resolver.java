@@ -101,7 +101,7 @@ public final class Resolver {
         for (PieceBody body : bodies.values()) {
             pieces.add(piece(body));
         }
-        CheckedDraft draft = fileStatements.draft(tree, pieces);
+        CheckedDraft draft = fileStatements.draft(tree, pieces, List.copyOf(bodies.values()));
         List<Symbol> order = new Ordering(messages).order(allSymbols());
         return new CheckedDraft(
                 draft.title(),
@@ -446,8 +446,9 @@ public final class Resolver {
 
     /** What a piece names and the changes it makes, in the order of its statements. */
     private List<CheckedDraft.Named> named(Scope scope) {
-        List<Symbol> symbols = new ArrayList<>(scope.symbols());
-        symbols.addAll(changes.of(scope));
+        // What a change opens comes after it.
+        List<Symbol> symbols = new ArrayList<>(changes.of(scope));
+        symbols.addAll(scope.symbols());
         symbols.sort(Comparator.comparingInt(Symbol::position));
         return symbols.stream()
                 .map(s -> new CheckedDraft.Named(s, changes.told(s)))

@@ -1,0 +1,101 @@
+package org.gusset.dsl.internal.resolve;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.gusset.core.check.Seam;
+import org.gusset.core.diagnostic.Span;
+import org.gusset.core.measure.Quantity;
+import org.gusset.dsl.syntax.DraftTree;
+import org.gusset.dsl.syntax.Expr;
+import org.gusset.dsl.syntax.Name;
+import org.gusset.dsl.syntax.Statement;
+import org.gusset.dsl.syntax.TreeWalk;
+
+/** The seams between two parts that are taken from one piece at one line: they are checked without being stated. */
+final class PartSeams {
+    private final Resolver resolver;
+    private final Expressions expressions;
+
+    PartSeams(Resolver resolver, Expressions expressions) {
+        this.resolver = resolver;
+        this.expressions = expressions;
+    }
+
+    List<CheckedDraft.Check> checks(DraftTree tree, List<PieceBody> bodies) {
+        List<CheckedDraft.Check> checks = new ArrayList<>();
+        for (int i = 0; i < bodies.size(); i++) {
+            for (PieceBody second : bodies.subList(i + 1, bodies.size())) {
+                PieceBody first = bodies.get(i);
+                if (partners(first, second) && !stated(tree, first, second)) {
+                    checks.add(seam(first, second));
+                }
+            }
+        }
+        return checks;
+    }
+
+    private static boolean partners(PieceBody first, PieceBody second) {
+        Optional<Statement.TakenBeside> one = taken(first);
+        Optional<Statement.TakenBeside> other = taken(second);
+        return one.isPresent()
+                && other.isPresent()
+                && one.get().other().text().equals(other.get().other().text())
+                && first.newEdge().isPresent()
+                && first.newEdge().equals(second.newEdge())
+                && one.get().side() != other.get().side();
+    }
+
+    private static Optional<Statement.TakenBeside> taken(PieceBody body) {
+        return body.piece()
+                .origin()
+                .filter(o -> o instanceof Statement.TakenBeside)
+                .map(o -> (Statement.TakenBeside) o);
+    }
+
+    /** True if the draft says itself how the two are sewn. */
+    private static boolean stated(DraftTree tree, PieceBody first, PieceBody second) {
+        for (Statement statement : tree.statements()) {
+            if (statement instanceof Statement.Seam seam) {
+                Set<String> edges = new LinkedHashSet<>();
+                List<Expr> all = new ArrayList<>(seam.first());
+                all.addAll(seam.second());
+                all.forEach(path -> TreeWalk.all(path, Expr.Reference.class).forEach(r -> edges.add(r.text())));
+                if (edges.contains(edge(first)) && edges.contains(edge(second))) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static String edge(PieceBody body) {
+        return body.name() + "." + body.newEdge().orElseThrow();
+    }
+
+    private CheckedDraft.Check seam(PieceBody first, PieceBody second) {
+        Span span = second.piece().head();
+        Inputs in = new Inputs(length(first, span), length(second, span));
+        Term none = new Term.Constant(Quantity.length(0), span);
+        String name = edge(first) + " to " + edge(second);
+        Seam seam = new Seam(
+                name,
+                edge(first),
+                edge(second),
+                in.formula(none),
+                in.formula(none),
+                false,
+                false,
+                in.formula(new Term.Constant(Quantity.length(Seam.TOLERANCE), span)),
+                span);
+        return new CheckedDraft.Check(name, expressions.made(seam, in, Type.TRUTH, span), span);
+    }
+
+    private Term length(PieceBody body, Span span) {
+        Expr.Reference edge = new Expr.Reference(
+                List.of(new Name(body.name(), span), new Name(body.newEdge().orElseThrow(), span)), false, span);
+        return expressions.functions().length(edge, true, new Context(resolver.file(), new LinkedHashSet<>(), -1));
+    }
+}
