@@ -114,18 +114,32 @@ final class ChangeStatements {
                 }
                 edges.add(name);
                 int path = before.isPresent() ? -1 : in.add(shape(expressions.path(edge, at, "An edge")));
-                List<Integer> darts = new ArrayList<>();
-                for (Symbol dart : resolver.names().dartsOn(scope, name)) {
-                    boolean counts = dart.statement() instanceof Statement.EdgeDart
-                            && dart.position() > since
-                            && dart.position() < change.position();
-                    if (counts) {
-                        darts.add(in.add(expressions.use(dart, change.span(), at)));
-                    }
-                }
-                inputs.add(new Assembly.EdgeInput(name, path, darts, edge.span()));
+                inputs.add(new Assembly.EdgeInput(name, path, darts(name, since), edge.span()));
+            }
+            Optional<String> border = resolver.changes().border(scope, change.position());
+            if (border.isPresent()) {
+                edges.add(border.get());
+                inputs.add(new Assembly.EdgeInput(
+                        border.get(),
+                        -1,
+                        darts(border.get(), since),
+                        body.piece().head()));
             }
             return new Drawn(body.name(), body.piece().name().span(), input, inputs, grain());
+        }
+
+        /** The darts of an edge that are drawn between the change before and this one. */
+        private List<Integer> darts(String edge, int since) {
+            List<Integer> darts = new ArrayList<>();
+            for (Symbol dart : resolver.names().dartsOn(scope, edge)) {
+                boolean counts = dart.statement() instanceof Statement.EdgeDart
+                        && dart.position() > since
+                        && dart.position() < change.position();
+                if (counts) {
+                    darts.add(in.add(expressions.use(dart, change.span(), at)));
+                }
+            }
+            return darts;
         }
 
         /** A shape of this piece. */

@@ -91,9 +91,11 @@ final class Changes {
         return of(scope).stream().filter(c -> c.statement() == statement).findFirst();
     }
 
-    /** The name of the edge at which a part was taken from another piece. */
-    Optional<String> border(Scope scope) {
-        return Optional.ofNullable(borders.get(scope)).map(NewEdge::name);
+    /** The name of the edge at which a part was taken from another piece, if a place sees it. */
+    Optional<String> border(Scope scope, int position) {
+        return Optional.ofNullable(borders.get(scope))
+                .filter(b -> b.position() < position)
+                .map(NewEdge::name);
     }
 
     /** Gives the edge at which a part is taken a symbol, if the other piece has not drawn it. */

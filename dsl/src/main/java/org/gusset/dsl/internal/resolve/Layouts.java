@@ -203,15 +203,28 @@ final class Layouts {
                 }
                 int input = change.isPresent() ? -1 : in.add(path);
                 edges.put(name, input);
-                List<Integer> darts = new ArrayList<>();
-                for (Symbol dart : resolver.names().dartsOn(scope, name)) {
-                    if (dart.position() > since) {
-                        darts.add(in.add(expressions.use(dart, edge.span(), new Context(scope, uses, -1))));
-                    }
-                }
-                outline.add(new Assembly.EdgeInput(name, input, darts, edge.span()));
+                outline.add(new Assembly.EdgeInput(name, input, darts(name, since), edge.span()));
             }
-            resolver.changes().border(scope).ifPresent(border -> edges.put(border, -1));
+            Optional<String> border = resolver.changes().border(scope, Context.LAST);
+            if (border.isPresent()) {
+                edges.put(border.get(), -1);
+                outline.add(new Assembly.EdgeInput(
+                        border.get(),
+                        -1,
+                        darts(border.get(), since),
+                        body.piece().head()));
+            }
+        }
+
+        /** The darts of an edge that are drawn after the last change. */
+        private List<Integer> darts(String edge, int since) {
+            List<Integer> darts = new ArrayList<>();
+            for (Symbol dart : resolver.names().dartsOn(scope, edge)) {
+                if (dart.position() > since) {
+                    darts.add(in.add(expressions.use(dart, dart.span(), new Context(scope, uses, -1))));
+                }
+            }
+            return darts;
         }
 
         /** The name of an edge of the outline; null if it is none, which is told. */

@@ -438,7 +438,7 @@ public final class Resolver {
             }
         }
         Map<String, List<Symbol>> opened = new LinkedHashMap<>();
-        changes.border(scope).ifPresent(outline::add);
+        changes.border(scope, Context.LAST).ifPresent(outline::add);
         outline.forEach(edge -> opened.put(
                 edge, names.dartsOn(scope, edge).stream().map(changes::last).toList()));
         return new CheckedDraft.Piece(symbol, named(scope), condition, mirror, steps, outline, opened);
