@@ -191,7 +191,7 @@ public final class Lowering {
             if (drawn != null) {
                 Handle<?> last = one.last() == one.drawn() ? drawn : symbol(one.last());
                 Handle<?> shown = mirror.isPresent() ? mirrored(one.last(), last, mirror.get()) : last;
-                Handle<?> told = shown == last ? drawn : shown;
+                Handle<?> told = mirror.isPresent() ? shown : drawn;
                 named.add(new Draft.Named(
                         one.drawn().name(), shown, told, one.drawn().type().dimension()));
             }

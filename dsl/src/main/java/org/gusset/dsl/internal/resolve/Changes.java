@@ -80,12 +80,6 @@ final class Changes {
         return all.getOrDefault(scope, List.of());
     }
 
-    List<Symbol> all() {
-        List<Symbol> symbols = new ArrayList<>();
-        all.values().forEach(symbols::addAll);
-        return symbols;
-    }
-
     /** The change that a statement makes. */
     Optional<Symbol> at(Scope scope, Statement statement) {
         return of(scope).stream().filter(c -> c.statement() == statement).findFirst();

@@ -190,12 +190,14 @@ final class Lookup {
 
     boolean isEdge(Symbol symbol) {
         PieceBody body = bodies.get(symbol.scope().piece());
-        return body != null
-                        && body.entries().stream()
-                                .filter(e -> e.statement() instanceof Statement.Outline)
-                                .flatMap(e -> ((Statement.Outline) e.statement()).edges().stream())
-                                .anyMatch(e -> e.text().equals(symbol.name()))
-                || body != null && body.newEdge().filter(symbol.name()::equals).isPresent();
+        if (body == null) {
+            return false;
+        }
+        boolean named = body.entries().stream()
+                .filter(e -> e.statement() instanceof Statement.Outline)
+                .flatMap(e -> ((Statement.Outline) e.statement()).edges().stream())
+                .anyMatch(e -> e.text().equals(symbol.name()));
+        return named || body.newEdge().filter(symbol.name()::equals).isPresent();
     }
 
     /** The piece with a name; empty if there is none, which is told. */
