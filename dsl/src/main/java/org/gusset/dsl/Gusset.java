@@ -1,9 +1,11 @@
 package org.gusset.dsl;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Outcome;
+import org.gusset.core.diagnostic.Span;
 import org.gusset.core.draft.Draft;
 import org.gusset.dsl.internal.lower.Lowering;
 import org.gusset.dsl.internal.parse.Parsing;
@@ -25,22 +27,33 @@ public final class Gusset {
 
     /**
      * The draft of a text, with every message about it. There is always a draft; what is broken in the text has no value in
-     * it, and {@link Outcome#orThrow()} refuses a draft with errors.
+     * it, and {@link Outcome#orThrow()} refuses a draft with errors. The text can use no others.
      */
     public static Outcome<Draft> compile(Source source) {
+        return compile(source, Sources.none());
+    }
+
+    /**
+     * The draft of a text that may use others. Each message stands in the text that it is about, those of the first text first.
+     *
+     * @param sources where the other texts come from; each is asked for as often as it is used, and read once
+     */
+    public static Outcome<Draft> compile(Source source, Sources sources) {
         Outcome<DraftTree> tree = Parsing.parse(source);
-        List<Diagnostic> diagnostics = new ArrayList<>(tree.diagnostics());
         if (tree.value().isEmpty()) {
-            return Outcome.none(diagnostics);
+            return Outcome.none(tree.diagnostics());
         }
-        Outcome<CheckedDraft> checked = Resolver.resolve(tree.value().get(), source);
+        Library library = new Library(sources);
+        library.add(source, tree);
+        Outcome<CheckedDraft> checked = Resolver.resolve(tree.value().get(), source, library);
+        List<Diagnostic> diagnostics = new ArrayList<>(library.diagnostics());
         diagnostics.addAll(checked.diagnostics());
-        diagnostics.sort(java.util.Comparator.comparingInt(Gusset::order));
-        Draft draft = Lowering.lower(checked.value().orElseThrow(), source.text());
+        diagnostics.sort(Comparator.comparingInt(library::order).thenComparingInt(Gusset::order));
+        Draft draft = Lowering.lower(checked.value().orElseThrow(), library.text());
         return Outcome.of(draft, diagnostics);
     }
 
     private static int order(Diagnostic diagnostic) {
-        return diagnostic.place() instanceof org.gusset.core.diagnostic.Span span ? span.start() : -1;
+        return diagnostic.place() instanceof Span span ? span.start() : -1;
     }
 }

@@ -81,6 +81,10 @@ public final class Lowering {
         }
         Map<Symbol, CheckedDraft.Piece> pieces = new IdentityHashMap<>();
         checked.pieces().forEach(piece -> pieces.put(piece.symbol(), piece));
+        for (CheckedDraft.Piece piece : checked.lent()) {
+            piece.named().forEach(named -> owners.put(named.drawn().scope(), piece));
+            pieces.put(piece.symbol(), piece);
+        }
         for (Symbol symbol : checked.order()) {
             CheckedDraft.Piece owner = owners.get(symbol.scope());
             if (owner == null) {
@@ -155,14 +159,14 @@ public final class Lowering {
         if (piece.condition().isEmpty()) {
             return null;
         }
-        Handle<Boolean> known = conditions.get(piece.symbol().name());
+        Handle<Boolean> known = conditions.get(piece.symbol().fullName());
         if (known == null) {
             graph.onlyIf(null);
             Term condition = piece.condition().get();
             known = condition.broken()
                     ? graph.define("", Boolean.class, told(), condition.span(), List.of())
                     : as(handle(condition), Boolean.class);
-            conditions.put(piece.symbol().name(), known);
+            conditions.put(piece.symbol().fullName(), known);
         }
         return known;
     }

@@ -3,7 +3,6 @@ package org.gusset.dsl.internal.resolve;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.gusset.core.change.Drawn;
@@ -25,19 +24,16 @@ final class ChangeStatements {
     private final Resolver resolver;
     private final Expressions expressions;
     private final Messages messages;
-    private final Map<String, PieceBody> bodies;
 
-    /** @param bodies those that the resolver fills */
-    ChangeStatements(Resolver resolver, Expressions expressions, Messages messages, Map<String, PieceBody> bodies) {
+    ChangeStatements(Resolver resolver, Expressions expressions, Messages messages) {
         this.resolver = resolver;
         this.expressions = expressions;
         this.messages = messages;
-        this.bodies = bodies;
     }
 
     /** What a change does, as an operation over what is drawn above it. */
     Term change(Symbol change) {
-        PieceBody body = bodies.get(change.scope().piece());
+        PieceBody body = change.scope().home().bodyOf(change);
         return body == null ? new Term.Broken(change.span()) : new Reading(change, body).read();
     }
 
@@ -54,7 +50,7 @@ final class ChangeStatements {
             this.change = change;
             this.body = body;
             this.scope = change.scope();
-            this.at = new Context(scope, change.uses(), change.step(), change.position());
+            this.at = new Context(scope, change.uses(), change.step(), change.position(), change.home());
         }
 
         Term read() {
@@ -156,7 +152,7 @@ final class ChangeStatements {
                 if (entry.statement() instanceof Statement.Grain warp) {
                     // What is wrong with it is told where the piece is laid out.
                     messages.quiet();
-                    Optional<Assembly.GrainInput> grain = grain(warp);
+                    Optional<Assembly.GrainInput> grain = grain(warp, entry.home());
                     messages.loud();
                     return grain;
                 }
@@ -164,9 +160,9 @@ final class ChangeStatements {
             return Optional.empty();
         }
 
-        private Optional<Assembly.GrainInput> grain(Statement.Grain warp) {
+        private Optional<Assembly.GrainInput> grain(Statement.Grain warp, Home home) {
             Set<Symbol> uses = new LinkedHashSet<>();
-            Context here = new Context(scope, uses, change.step(), change.position());
+            Context here = new Context(scope, uses, change.step(), change.position(), home);
             List<Term> terms = new ArrayList<>();
             warp.along().ifPresent(path -> terms.add(expressions.path(path, here, "The grain")));
             warp.from().ifPresent(point -> terms.add(expressions.point(point, here, "The grain")));
@@ -242,7 +238,7 @@ final class ChangeStatements {
             boolean own = expr instanceof Expr.Reference reference
                     && reference.parts().size() == 1
                     && edges.contains(reference.text());
-            if (!own && !resolver.names().isBroken(text)) {
+            if (!own && !Lookup.isBroken(text, change.home())) {
                 Diagnostic unknown =
                         Diagnostic.of(ResolveCode.NOT_AN_EDGE, expr.span(), "name", text, "piece", body.name());
                 messages.tell(Names.suggesting(unknown, text, edges, expr.span()));

@@ -40,7 +40,15 @@ final class Changes {
             if (body.takenAt() == i) {
                 Span head = body.piece().head();
                 changes.add(new Symbol(
-                        "taken from", Symbol.Role.CHANGE, scope, head, null, -1, Type.CHANGE, position(i) - 1));
+                        "taken from",
+                        Symbol.Role.CHANGE,
+                        scope,
+                        head,
+                        null,
+                        -1,
+                        Type.CHANGE,
+                        position(i) - 1,
+                        scope.home()));
                 body.newEdge().ifPresent(name -> borders.put(scope, new NewEdge(name, position(body.takenAt()) - 1)));
             }
             if (i < body.entries().size()
@@ -56,7 +64,8 @@ final class Changes {
                         entry.statement(),
                         entry.step(),
                         Type.CHANGE,
-                        position(i)));
+                        position(i),
+                        entry.home()));
             }
         }
         all.put(scope, changes);
@@ -99,8 +108,8 @@ final class Changes {
                 of(scope).stream().filter(c -> c.statement() == null).findFirst();
         if (border != null && taken.isPresent() && scope.own(border.name()) == null) {
             Span head = body.piece().head();
-            Symbol edge =
-                    new Symbol(border.name(), Symbol.Role.PATH, scope, head, null, -1, Type.PATH, border.position());
+            Symbol edge = new Symbol(
+                    border.name(), Symbol.Role.PATH, scope, head, null, -1, Type.PATH, border.position(), scope.home());
             edge.uses().add(taken.get());
             List<Term> inputs = List.of(new Term.Ref(taken.get(), head));
             edge.define(
@@ -169,7 +178,8 @@ final class Changes {
                 symbol.statement(),
                 symbol.step(),
                 Type.EDGE_OR_NONE,
-                Context.LAST);
+                Context.LAST,
+                symbol.home());
         edge.uses().add(change.get());
         List<Term> inputs = List.of(new Term.Ref(change.get(), symbol.span()));
         edge.define(
@@ -185,7 +195,7 @@ final class Changes {
 
     /** A symbol as it is in the end. */
     Symbol last(Symbol symbol) {
-        return seen(symbol, new Context(new Scope(null, ""), new LinkedHashSet<>(), -1));
+        return seen(symbol, new Context(symbol.scope().home().scope(), new LinkedHashSet<>(), -1));
     }
 
     /** Where a shape came to lie that was made at a place of a piece, after all changes that stand further down. */
@@ -226,7 +236,8 @@ final class Changes {
                 drawn.statement(),
                 drawn.step(),
                 type,
-                change.position());
+                change.position(),
+                drawn.home());
         version.uses().add(change);
         version.uses().add(before);
         Span span = drawn.span();

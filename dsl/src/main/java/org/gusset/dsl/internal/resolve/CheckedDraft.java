@@ -12,6 +12,7 @@ import org.gusset.core.draft.Draft;
  * @param title its title; empty if it has none
  * @param note its note; empty if it has none
  * @param order every symbol after all that it needs
+ * @param lent pieces of files that are used: they are not cut, but may be measured
  */
 public record CheckedDraft(
         String title,
@@ -22,6 +23,7 @@ public record CheckedDraft(
         List<Symbol> values,
         List<Cloth> cloths,
         List<Piece> pieces,
+        List<Piece> lent,
         List<Check> checks) {
     public CheckedDraft {
         order = List.copyOf(order);
@@ -30,7 +32,13 @@ public record CheckedDraft(
         values = List.copyOf(values);
         cloths = List.copyOf(cloths);
         pieces = List.copyOf(pieces);
+        lent = List.copyOf(lent);
         checks = List.copyOf(checks);
+    }
+
+    /** The same with its symbols in order. */
+    CheckedDraft inOrder(List<Symbol> symbols) {
+        return new CheckedDraft(title, note, symbols, measures, options, values, cloths, pieces, lent, checks);
     }
 
     /** A measure; {@code range} is the check of its range. */

@@ -73,6 +73,8 @@ final class Definitions {
             return Symbol.Role.CHOICE;
         } else if (statement instanceof Statement.Fit) {
             return Symbol.Role.FIT;
+        } else if (statement instanceof Statement.Use) {
+            return Symbol.Role.USED;
         } else if (statement instanceof Statement.Rule) {
             return Symbol.Role.RULE;
         } else if (statement instanceof Statement.Cloth) {
@@ -132,8 +134,6 @@ final class Definitions {
 
     /** True for statements that the language has and this version cannot draw yet. */
     static boolean notDrawn(Statement statement) {
-        return statement instanceof Statement.Use
-                || statement instanceof Statement.Gather
-                || statement instanceof Statement.Pleat;
+        return statement instanceof Statement.Gather || statement instanceof Statement.Pleat;
     }
 }

@@ -162,9 +162,7 @@ final class Expressions {
             messages.tell(ResolveCode.MISPLACED_ALL, reference.span());
             return new Term.Broken(reference.span());
         }
-        if (reference.parts().size() == 1
-                && reference.text().equals("pi")
-                && at.scope().find("pi") == null) {
+        if (reference.parts().size() == 1 && reference.text().equals("pi") && at.find("pi") == null) {
             return new Term.Constant(Quantity.number(Math.PI), reference.span());
         }
         String last = reference.parts().get(reference.parts().size() - 1).text();
@@ -175,6 +173,14 @@ final class Expressions {
             return resolver.endOf(path, last.equals("start"), reference.span());
         }
         Optional<Symbol> symbol = resolver.names().lookUp(reference, at);
+        if (symbol.isPresent() && symbol.get().role() == Symbol.Role.USED) {
+            messages.tell(
+                    ResolveCode.DRAFT_AS_VALUE,
+                    reference.span(),
+                    "name",
+                    symbol.get().name());
+            return new Term.Broken(reference.span());
+        }
         if (symbol.isPresent() && symbol.get().role() == Symbol.Role.DART) {
             return Darts.part(symbol.get(), reference, at, this, messages);
         }
@@ -364,7 +370,7 @@ final class Expressions {
     }
 
     /** One of a choice's words, or another choice of words. */
-    private Term word(Expr expr, Type.Word type, String choice, Context at) {
+    Term word(Expr expr, Type.Word type, String choice, Context at) {
         if (expr instanceof Expr.Group group) {
             return word(group.inner(), type, choice, at);
         }
@@ -375,7 +381,7 @@ final class Expressions {
         if (type.options().contains(word)) {
             return new Term.Word(word, type, expr.span());
         }
-        if (at.scope().find(word) != null) {
+        if (at.find(word) != null) {
             return reference(reference, at);
         }
         Diagnostic unknown = Diagnostic.of(

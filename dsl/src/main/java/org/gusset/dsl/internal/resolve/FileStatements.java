@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.gusset.core.check.EaseBand;
-import org.gusset.core.check.InRange;
 import org.gusset.core.check.Passage;
 import org.gusset.core.check.Requirement;
 import org.gusset.core.check.Seam;
@@ -30,12 +29,14 @@ final class FileStatements {
     private final Resolver resolver;
     private final Expressions expressions;
     private final Messages messages;
+    private final Settings settings;
     private final Map<Symbol, Draft.Option.Kind> kinds = new LinkedHashMap<>();
 
     FileStatements(Resolver resolver, Expressions expressions, Messages messages) {
         this.resolver = resolver;
         this.expressions = expressions;
         this.messages = messages;
+        this.settings = new Settings(expressions, messages);
     }
 
     void define(Symbol symbol, Statement statement, Context at) {
@@ -59,7 +60,7 @@ final class FileStatements {
         if (measure.range().isPresent()) {
             // The range is read again for its check; here it only tells lengths from angles.
             messages.quiet();
-            Term low = expressions.term(measure.range().get().low(), throwaway());
+            Term low = expressions.term(measure.range().get().low(), throwaway(at.home()));
             messages.loud();
             type = low.type().equals(Type.ANGLE) ? Type.ANGLE : Type.LENGTH;
         }
@@ -82,7 +83,11 @@ final class FileStatements {
     }
 
     private Context throwaway() {
-        return new Context(resolver.file(), new LinkedHashSet<>(), -1);
+        return throwaway(resolver.first());
+    }
+
+    private static Context throwaway(Home home) {
+        return new Context(home.scope(), new LinkedHashSet<>(), -1);
     }
 
     private void choose(Symbol symbol, Statement.Choose choose, Context at) {
@@ -108,11 +113,16 @@ final class FileStatements {
             }
             Term word = new Term.Word(value, type, choose.value().span());
             symbol.define(
-                    type, new Term.Made(new Given.Choice<>(String.class), List.of(word), type, "", choose.span()));
+                    type,
+                    lent(symbol)
+                            ? settings.word(symbol, type, word)
+                            : new Term.Made(new Given.Choice<>(String.class), List.of(word), type, "", choose.span()));
             return;
         }
         Term value = withRange(choose.value(), choose.range(), at, "The choice `" + symbol.name() + "`");
-        if (value.type().equals(Type.TRUTH)) {
+        if (lent(symbol) && (value.type().equals(Type.TRUTH) || value.type().amount())) {
+            symbol.define(value.type(), settings.value(symbol, value));
+        } else if (value.type().equals(Type.TRUTH)) {
             kinds.put(symbol, Draft.Option.Kind.ANSWER);
             given(symbol, value, Boolean.class);
         } else if (value.type().amount()) {
@@ -135,6 +145,11 @@ final class FileStatements {
         }
     }
 
+    /** True for what a file that is used defines: the file that uses it chooses, not the host. */
+    private static boolean lent(Symbol symbol) {
+        return !symbol.home().prefix().isEmpty();
+    }
+
     /** A default value; a bare number is told of here if the range shows that a unit was forgotten. */
     private Term withRange(Expr expr, Optional<Statement.Range> range, Context at, String what) {
         Term value = expressions.term(expr, at);
@@ -142,7 +157,7 @@ final class FileStatements {
             return value;
         }
         messages.quiet();
-        Type wanted = expressions.term(range.get().low(), throwaway()).type();
+        Type wanted = expressions.term(range.get().low(), throwaway(at.home())).type();
         messages.loud();
         return wanted.equals(Type.LENGTH) || wanted.equals(Type.ANGLE)
                 ? expressions.wanted(expr, wanted, at, what)
@@ -157,7 +172,8 @@ final class FileStatements {
                         : new Term.Made(new Given.Choice<>(type), List.of(value), value.type(), "", symbol.span()));
     }
 
-    CheckedDraft draft(DraftTree tree, List<CheckedDraft.Piece> pieces, List<PieceBody> bodies) {
+    CheckedDraft draft(Home first, List<CheckedDraft.Piece> pieces, List<CheckedDraft.Piece> lent) {
+        DraftTree tree = first.tree();
         String title = "";
         String note = "";
         List<CheckedDraft.Measure> measures = new ArrayList<>();
@@ -167,9 +183,7 @@ final class FileStatements {
         List<CheckedDraft.Check> checks = new ArrayList<>();
         boolean titled = false;
         for (Statement statement : tree.statements()) {
-            Optional<Symbol> symbol = Definitions.name(statement)
-                    .flatMap(name -> Optional.ofNullable(resolver.file().own(name.text())))
-                    .filter(s -> s.statement() == statement);
+            Optional<Symbol> symbol = symbol(statement, first);
             if (statement instanceof Statement.Draft draft) {
                 if (titled) {
                     messages.tell(ResolveCode.SAID_TWICE, draft.span(), "piece", "The file", "what", "its title");
@@ -177,59 +191,86 @@ final class FileStatements {
                 titled = true;
                 title = draft.title().plain();
                 note = draft.note().map(Words::plain).orElse("");
-            } else if (statement instanceof Statement.Measure measure && symbol.isPresent()) {
-                measures.add(checked(symbol.get(), measure));
             } else if (statement instanceof Statement.Choose choose && symbol.isPresent()) {
                 options.add(option(symbol.get(), choose.range(), choose.note()));
-            } else if (statement instanceof Statement.Fit fit && symbol.isPresent()) {
-                options.add(option(symbol.get(), fit.range(), fit.note()));
             } else if ((statement instanceof Statement.Let || statement instanceof Statement.Unknown)
                     && symbol.isPresent()) {
                 values.add(symbol.get());
-            } else if (statement instanceof Statement.Cloth cloth && symbol.isPresent()) {
-                cloths.add(new CheckedDraft.Cloth(symbol.get(), cloth.note().map(Words::plain)));
-            } else {
+            } else if (!ofTheBodyOrCloth(statement, symbol, measures, options, cloths)) {
                 check(statement).ifPresent(checks::add);
             }
         }
-        checks.addAll(new PartSeams(resolver, expressions).checks(tree, bodies));
-        if (!titled && !tree.statements().isEmpty()) {
-            Span first = tree.statements().get(0).span();
-            messages.tell(ResolveCode.NO_TITLE, first);
+        List<Home> homes = first.all();
+        for (Home home : homes.subList(1, homes.size())) {
+            for (Statement statement : home.tree().statements()) {
+                ofTheBodyOrCloth(statement, symbol(statement, home), measures, options, cloths);
+            }
+            checks.addAll(settings.checks(home));
         }
-        return new CheckedDraft(title, note, List.of(), measures, options, values, cloths, pieces, checks);
+        checks.addAll(new PartSeams(resolver, expressions).checks(first));
+        if (!titled && !tree.statements().isEmpty()) {
+            Span span = tree.statements().get(0).span();
+            messages.tell(ResolveCode.NO_TITLE, span);
+        }
+        return new CheckedDraft(title, note, List.of(), measures, options, values, cloths, pieces, lent, checks);
+    }
+
+    /** What a statement defines, if it was the first to define it. */
+    private static Optional<Symbol> symbol(Statement statement, Home home) {
+        return Definitions.name(statement)
+                .flatMap(name -> Optional.ofNullable(home.scope().own(name.text())))
+                .filter(s -> s.statement() == statement);
+    }
+
+    /** Takes a statement that counts also in a file that is used; false if it is none. */
+    private boolean ofTheBodyOrCloth(
+            Statement statement,
+            Optional<Symbol> symbol,
+            List<CheckedDraft.Measure> measures,
+            List<CheckedDraft.Option> options,
+            List<CheckedDraft.Cloth> cloths) {
+        if (statement instanceof Statement.Measure measure) {
+            symbol.ifPresent(s -> measures.add(checked(s, measure)));
+        } else if (statement instanceof Statement.Fit fit) {
+            symbol.ifPresent(s -> options.add(option(s, fit.range(), fit.note())));
+        } else if (statement instanceof Statement.Cloth cloth) {
+            boolean known = symbol.isEmpty()
+                    || cloths.stream()
+                            .anyMatch(c -> c.symbol().name().equals(symbol.get().name()));
+            if (!known) {
+                cloths.add(new CheckedDraft.Cloth(symbol.get(), cloth.note().map(Words::plain)));
+            }
+        } else {
+            return false;
+        }
+        return true;
     }
 
     private CheckedDraft.Measure checked(Symbol symbol, Statement.Measure measure) {
         String howTo = measure.howTo().map(Words::plain).orElse("");
-        Optional<Term> range = measure.range().flatMap(r -> range(symbol, r, true, howTo));
+        List<SharedRanges.Told> told = new ArrayList<>();
+        measure.range().ifPresent(r -> told.add(new SharedRanges.Told(r, symbol.home(), symbol.span())));
+        for (Declarations.Shared other : resolver.declarations().shared(symbol)) {
+            Statement.Measure also = (Statement.Measure) other.statement();
+            also.range()
+                    .ifPresent(r -> told.add(
+                            new SharedRanges.Told(r, other.home(), also.name().span())));
+        }
+        Optional<Term> range = new SharedRanges(expressions, messages).check(symbol, told, true, howTo);
         return new CheckedDraft.Measure(
                 symbol, measure.also(), howTo, measure.otherwise().isPresent(), range);
     }
 
     private CheckedDraft.Option option(Symbol symbol, Optional<Statement.Range> range, Optional<Words> note) {
         List<String> words = symbol.type() instanceof Type.Word word ? word.options() : List.of();
+        List<SharedRanges.Told> told = new ArrayList<>();
+        range.ifPresent(r -> told.add(new SharedRanges.Told(r, symbol.home(), symbol.span())));
         return new CheckedDraft.Option(
                 symbol,
                 kinds.getOrDefault(symbol, Draft.Option.Kind.AMOUNT),
                 words,
                 note.map(Words::plain).orElse(""),
-                range.flatMap(r -> range(symbol, r, false, "")));
-    }
-
-    private Optional<Term> range(Symbol symbol, Statement.Range range, boolean body, String howTo) {
-        Type type = symbol.type();
-        if (type.broken()) {
-            return Optional.empty();
-        }
-        Context at = throwaway();
-        Inputs in = new Inputs(expressions.use(symbol, symbol.span(), at));
-        Formula low = in.formula(expressions.wanted(range.low(), type, at, "The least of `" + symbol.name() + "`"));
-        Formula high = in.formula(expressions.wanted(range.high(), type, at, "The most of `" + symbol.name() + "`"));
-        InRange check = new InRange(
-                symbol.name(), body, howTo, type.dimension(), Optional.of(low), Optional.of(high), symbol.span());
-        Term made = expressions.made(check, in, Type.TRUTH, symbol.span());
-        return made.broken() ? Optional.empty() : Optional.of(made);
+                new SharedRanges(expressions, messages).check(symbol, told, false, ""));
     }
 
     private Optional<CheckedDraft.Check> check(Statement statement) {

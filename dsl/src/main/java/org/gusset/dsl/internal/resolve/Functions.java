@@ -65,14 +65,14 @@ final class Functions {
                 return number(function, call, arguments, at);
             }
         }
-        if (resolver.names().isBroken(name)) {
+        if (Lookup.isBroken(name, at.home())) {
             return new Term.Broken(call.span());
         }
         Set<String> known = new TreeSet<>(MEASURING);
         for (NumberFunction function : NumberFunction.values()) {
             known.add(function.word());
         }
-        known.addAll(resolver.names().ruleNames());
+        known.addAll(resolver.names().ruleNames(at));
         Diagnostic unknown =
                 Diagnostic.of(ResolveCode.NO_SUCH_FUNCTION, call.function().span(), "name", name);
         messages.tell(Names.suggesting(unknown, name, known, call.function().span()));

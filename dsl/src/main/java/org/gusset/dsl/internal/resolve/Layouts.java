@@ -110,7 +110,8 @@ final class Layouts {
         }
 
         private Context at(int entry) {
-            return new Context(scope, uses, body.entries().get(entry).step(), Changes.position(entry));
+            PieceBody.Entry here = body.entries().get(entry);
+            return new Context(scope, uses, here.step(), Changes.position(entry), here.home());
         }
 
         /** Where a thing came to lie that was said to be here, after all changes that stand further down. */
@@ -170,8 +171,8 @@ final class Layouts {
             }
             // The edges come with the last change; a part of another piece may lack some that are named here.
             Context at = change.isPresent()
-                    ? new Context(scope, new LinkedHashSet<>(), written.step(), written.position())
-                    : new Context(scope, uses, written.step());
+                    ? new Context(scope, new LinkedHashSet<>(), written.step(), written.position(), written.home())
+                    : new Context(scope, uses, written.step(), Context.LAST, written.home());
             int since = change.map(Symbol::position).orElse(-1);
             for (Expr.Reference edge : statement.edges()) {
                 Term path = expressions.path(edge, at, "An edge of the outline");
@@ -236,7 +237,7 @@ final class Layouts {
                 return name;
             }
             Symbol symbol = scope.find(name);
-            if (!resolver.names().isBroken(name)
+            if (!Lookup.isBroken(name, body.home())
                     && (symbol == null || !symbol.type().broken())) {
                 Diagnostic unknown = Diagnostic.of(
                         ResolveCode.NOT_AN_EDGE, reference.span(), "name", reference.text(), "piece", body.name());
@@ -283,7 +284,7 @@ final class Layouts {
                     folds.add(fold);
                 }
             }
-            if (cut.cloth().isPresent() && !resolver.names().isCloth(cut.cloth().get())) {
+            if (cut.cloth().isPresent() && !resolver.names().isCloth(cut.cloth().get(), at)) {
                 in.spoil();
             }
             Optional<Formula> own = Optional.empty();
@@ -367,7 +368,7 @@ final class Layouts {
 
         private void placed(Statement.Mark mark, Context at) {
             Optional<Symbol> piece =
-                    mark.piece().flatMap(name -> resolver.names().piece(name));
+                    mark.piece().flatMap(name -> resolver.names().piece(name, at));
             int point = point(mark.at(), at);
             Optional<Formula> tilt =
                     mark.amount().map(a -> in.formula(expressions.wanted(a, Type.ANGLE, at, "A tilt")));
@@ -394,7 +395,7 @@ final class Layouts {
         private int path(Optional<Expr> expr, Context at) {
             // An edge's name stands for the edge as it is in the end; anything else moves with its part.
             boolean name = expr.orElseThrow() instanceof Expr.Reference;
-            Context seen = name ? new Context(scope, uses, at.step()) : at;
+            Context seen = name ? new Context(scope, uses, at.step(), Context.LAST, at.home()) : at;
             Term path = expressions.path(expr.orElseThrow(), seen, "A mark's line");
             return shape(name ? path : moved(path, at), at);
         }

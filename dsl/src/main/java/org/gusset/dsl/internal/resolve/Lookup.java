@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Hint;
+import org.gusset.core.diagnostic.Span;
 import org.gusset.dsl.syntax.Expr;
 import org.gusset.dsl.syntax.Name;
 import org.gusset.dsl.syntax.Statement;
@@ -15,37 +15,23 @@ import org.jspecify.annotations.Nullable;
 
 /** What names mean: those of the file, of pieces, and of what lies in pieces. */
 final class Lookup {
-    private final Scope file;
-    private final Map<String, PieceBody> bodies;
-    private final Map<String, Scope> pieceScopes;
-    private final Set<String> broken;
     private final Messages messages;
 
-    /** The collections are those that the resolver fills. */
-    Lookup(
-            Scope file,
-            Map<String, PieceBody> bodies,
-            Map<String, Scope> pieceScopes,
-            Set<String> broken,
-            Messages messages) {
-        this.file = file;
-        this.bodies = bodies;
-        this.pieceScopes = pieceScopes;
-        this.broken = broken;
+    Lookup(Messages messages) {
         this.messages = messages;
     }
 
-    boolean isBroken(String name) {
-        return broken.contains(name);
+    static boolean isBroken(String name, Home home) {
+        return home.broken().contains(name);
     }
 
     /** True if it was said before that a name is missing, or if it may be the name that a definition lacks. */
-    private boolean isTold(String piece, String name) {
-        return isBroken("") || isBroken(name) || isBroken(piece + "." + name);
+    private static boolean isTold(Home home, String piece, String name) {
+        return isBroken("", home) || isBroken(name, home) || isBroken(piece + "." + name, home);
     }
 
     String stepTitle(Symbol symbol) {
-        PieceBody body = bodies.get(symbol.scope().piece());
+        PieceBody body = symbol.scope().home().bodyOf(symbol);
         return body == null || symbol.step() < 0
                 ? ""
                 : body.steps().get(symbol.step()).title().plain();
@@ -54,68 +40,80 @@ final class Lookup {
     /** What a name means here; empty if nothing, which is told. */
     Optional<Symbol> lookUp(Expr.Reference reference, Context at) {
         List<Name> parts = reference.parts();
-        String first = parts.get(0).text();
-        Symbol symbol = at.scope().find(first);
+        Name first = parts.get(0);
+        Symbol symbol = at.find(first.text());
         if (symbol == null) {
-            if (!isTold(at.piece(), first)) {
-                messages.tell(unknown(parts.get(0), at));
-                broken.add(at.piece() + "." + first);
+            if (!isTold(at.home(), at.piece(), first.text())) {
+                messages.tell(unknown(first, at));
+                at.home().broken().add(at.piece() + "." + first.text());
             }
             return Optional.empty();
         }
-        if (parts.size() == 1) {
+        Home used =
+                symbol.role() == Symbol.Role.USED ? symbol.scope().home().used().get(symbol.name()) : null;
+        if (used != null && parts.size() > 1) {
+            Symbol inner = used.scope().own(parts.get(1).text());
+            return inner == null
+                    ? notIn(first.text(), parts.get(1), used, used.scope())
+                    : within(inner, parts, 1, reference.span());
+        }
+        return within(symbol, parts, 0, reference.span());
+    }
+
+    /**
+     * What the rest of a name means.
+     *
+     * @param at the number of the part that means the symbol
+     */
+    private Optional<Symbol> within(Symbol symbol, List<Name> parts, int at, Span span) {
+        List<Name> rest = parts.subList(at, parts.size());
+        if (rest.size() == 1) {
             return Optional.of(symbol);
         }
-        if (symbol.role() == Symbol.Role.DART && parts.size() == 2) {
+        if (symbol.role() == Symbol.Role.DART && rest.size() == 2) {
             return Optional.of(symbol);
         }
-        if (parts.size() == 3
-                && symbol.role() == Symbol.Role.PIECE
-                && rowIndex(parts).isEmpty()) {
-            return lookUp(new Expr.Reference(parts.subList(0, 2), false, reference.span()), at)
-                    .filter(inner -> inner.role() == Symbol.Role.DART);
-        }
-        if (parts.size() == 2
-                && symbol.role() == Symbol.Role.ROW
-                && rowIndex(parts).isPresent()) {
+        if (symbol.role() == Symbol.Role.ROW
+                && rest.size() == 2
+                && rowIndex(rest).isPresent()) {
             return Optional.of(symbol);
         }
-        if (parts.size() == 3
-                && symbol.role() == Symbol.Role.PIECE
-                && rowIndex(parts).isPresent()) {
-            return lookUp(new Expr.Reference(parts.subList(0, 2), false, reference.span()), at)
-                    .filter(inner -> inner.role() == Symbol.Role.ROW);
+        if (symbol.role() == Symbol.Role.PIECE && rest.size() == 3) {
+            Symbol.Role wanted = rowIndex(rest).isEmpty() ? Symbol.Role.DART : Symbol.Role.ROW;
+            return within(symbol, parts.subList(0, parts.size() - 1), at, span).filter(inner -> inner.role() == wanted);
         }
-        if (symbol.role() != Symbol.Role.PIECE || parts.size() > 2) {
+        if (symbol.role() != Symbol.Role.PIECE || rest.size() > 2) {
             boolean told = symbol.role() == Symbol.Role.BROKEN
+                    || symbol.role() == Symbol.Role.USED
                     || (symbol.progress == Symbol.Progress.DONE && symbol.type().broken());
             if (!told) {
                 messages.tell(
                         ResolveCode.NOT_IN_PIECE,
-                        reference.span(),
+                        span,
                         "piece",
-                        "`" + first + "`",
+                        "`" + rest.get(0).text() + "`",
                         "name",
-                        parts.get(1).text());
+                        rest.get(1).text());
             }
             return Optional.empty();
         }
-        Scope scope = pieceScopes.get(first);
-        Symbol inner = scope == null ? null : scope.own(parts.get(1).text());
-        if (inner == null && scope != null && !isTold(first, parts.get(1).text())) {
-            broken.add(first + "." + parts.get(1).text());
-            Diagnostic missing = Diagnostic.of(
-                    ResolveCode.NOT_IN_PIECE,
-                    parts.get(1).span(),
-                    "piece",
-                    first,
-                    "name",
-                    parts.get(1).text());
+        Home home = symbol.scope().home();
+        Scope scope = home.pieceScopes().get(symbol.name());
+        Symbol inner = scope == null ? null : scope.own(rest.get(1).text());
+        return inner == null && scope != null
+                ? notIn(symbol.name(), rest.get(1), home, scope)
+                : Optional.ofNullable(inner);
+    }
+
+    private Optional<Symbol> notIn(String whole, Name name, Home home, Scope scope) {
+        if (!isTold(home, whole, name.text())) {
+            home.broken().add(whole + "." + name.text());
+            Diagnostic missing =
+                    Diagnostic.of(ResolveCode.NOT_IN_PIECE, name.span(), "piece", whole, "name", name.text());
             List<String> known = scope.symbols().stream().map(Symbol::name).toList();
-            messages.tell(Names.suggesting(
-                    missing, parts.get(1).text(), known, parts.get(1).span()));
+            messages.tell(Names.suggesting(missing, name.text(), known, name.span()));
         }
-        return Optional.ofNullable(inner);
+        return Optional.empty();
     }
 
     /** The number that a name ends in: that of a point in a row. */
@@ -129,7 +127,7 @@ final class Lookup {
     private Diagnostic unknown(Name name, Context at) {
         Diagnostic unknown = Diagnostic.of(ResolveCode.UNKNOWN_NAME, name.span(), "name", name.text());
         List<String> elsewhere = new ArrayList<>();
-        for (Map.Entry<String, Scope> piece : pieceScopes.entrySet()) {
+        for (Map.Entry<String, Scope> piece : at.home().pieceScopes().entrySet()) {
             if (piece.getValue().own(name.text()) != null) {
                 elsewhere.add(piece.getKey() + "." + name.text());
             }
@@ -138,28 +136,46 @@ final class Lookup {
             return unknown.with(
                     Hint.of("name.elsewhere", "Say which: {names}.", "names", String.join(", ", elsewhere)));
         }
-        Diagnostic suggesting =
-                Names.suggesting(unknown, name.text(), at.scope().known(), name.span());
+        Diagnostic suggesting = Names.suggesting(unknown, name.text(), at.known(), name.span());
         return suggesting.hints().isEmpty()
                 ? suggesting.with(Hint.of(
                         "name.define", "Define it, as in `let {name} = 3 cm`, or correct it.", "name", name.text()))
                 : suggesting;
     }
 
+    /** The rule that a call means: one of this file, or of one that it uses. */
     Optional<Symbol> rule(Expr.Reference function, Context at) {
-        Symbol symbol = function.parts().size() == 1 ? at.scope().find(function.text()) : null;
-        return symbol != null && symbol.role() == Symbol.Role.RULE ? Optional.of(symbol) : Optional.empty();
+        Symbol symbol = at.find(function.parts().get(0).text());
+        if (symbol != null
+                && symbol.role() == Symbol.Role.USED
+                && function.parts().size() == 2) {
+            Home used = symbol.scope().home().used().get(symbol.name());
+            symbol = used == null
+                    ? null
+                    : used.scope().own(function.parts().get(1).text());
+        } else if (function.parts().size() != 1) {
+            return Optional.empty();
+        }
+        return Optional.ofNullable(symbol).filter(s -> s.role() == Symbol.Role.RULE);
     }
 
-    List<String> ruleNames() {
-        return file.symbols().stream()
+    /** The rules that can be called here. */
+    List<String> ruleNames(Context at) {
+        List<String> rules = new ArrayList<>(rulesOf(at.home()));
+        at.home().used().forEach((name, used) -> rulesOf(used).forEach(rule -> rules.add(name + "." + rule)));
+        return rules;
+    }
+
+    private static List<String> rulesOf(Home home) {
+        return home.scope().symbols().stream()
                 .filter(s -> s.role() == Symbol.Role.RULE)
                 .map(Symbol::name)
                 .toList();
     }
 
     Optional<Symbol> pieceOf(Symbol symbol) {
-        return Optional.ofNullable(file.own(symbol.scope().piece()));
+        Home home = symbol.scope().home();
+        return Optional.ofNullable(home.scope().own(home.local(symbol.scope().piece())));
     }
 
     /** The darts that open an edge, in file order. */
@@ -184,12 +200,12 @@ final class Lookup {
 
     /** True if the outline of a symbol's piece could not be read, which is told. */
     boolean lacksOutline(Symbol symbol) {
-        PieceBody body = bodies.get(symbol.scope().piece());
+        PieceBody body = symbol.scope().home().bodyOf(symbol);
         return body != null && body.lacks("outline");
     }
 
     boolean isEdge(Symbol symbol) {
-        PieceBody body = bodies.get(symbol.scope().piece());
+        PieceBody body = symbol.scope().home().bodyOf(symbol);
         if (body == null) {
             return false;
         }
@@ -201,25 +217,27 @@ final class Lookup {
     }
 
     /** The piece with a name; empty if there is none, which is told. */
-    Optional<Symbol> piece(Name name) {
-        Symbol symbol = file.own(name.text());
+    Optional<Symbol> piece(Name name, Context at) {
+        Symbol symbol = at.home().scope().own(name.text());
         if (symbol != null && symbol.role() == Symbol.Role.PIECE) {
             return Optional.of(symbol);
         }
-        if (symbol == null && !isBroken(name.text())) {
+        if (symbol == null && !isBroken(name.text(), at.home())) {
             Diagnostic unknown = Diagnostic.of(ResolveCode.NO_SUCH_PIECE, name.span(), "name", name.text());
-            messages.tell(Names.suggesting(unknown, name.text(), bodies.keySet(), name.span()));
+            messages.tell(
+                    Names.suggesting(unknown, name.text(), at.home().bodies().keySet(), name.span()));
         }
         return Optional.empty();
     }
 
     /** True if there is a cloth with this name; says so if there is none. */
-    boolean isCloth(Name name) {
+    boolean isCloth(Name name, Context at) {
+        Scope file = at.home().scope();
         Symbol symbol = file.own(name.text());
         if (symbol != null && symbol.role() == Symbol.Role.CLOTH) {
             return true;
         }
-        if (!isBroken(name.text())) {
+        if (!isBroken(name.text(), at.home())) {
             List<String> cloths = file.symbols().stream()
                     .filter(s -> s.role() == Symbol.Role.CLOTH)
                     .map(Symbol::name)

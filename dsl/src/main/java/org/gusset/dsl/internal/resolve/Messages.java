@@ -1,8 +1,10 @@
 package org.gusset.dsl.internal.resolve;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.gusset.core.diagnostic.Code;
 import org.gusset.core.diagnostic.Diagnostic;
@@ -12,15 +14,16 @@ import org.gusset.dsl.Source;
 
 /** Gathers diagnostics, each once: a statement that several pieces trace is read for each of them. */
 final class Messages {
-    private final Source source;
+    private final Map<String, String> texts = new HashMap<>();
     private final Set<Diagnostic> told = new LinkedHashSet<>();
     private final Set<Place> places = new LinkedHashSet<>();
     private int silent;
 
     private record Place(Code code, Span span) {}
 
-    Messages(Source source) {
-        this.source = source;
+    /** Makes the text of a file known, so that messages can quote it. */
+    void add(Source source) {
+        texts.put(source.name(), source.text());
     }
 
     void tell(Diagnostic diagnostic) {
@@ -49,10 +52,10 @@ final class Messages {
 
     /** The source text of a span, on one line. */
     String text(Span span) {
-        if (!span.source().equals(source.name()) || span.end() > source.text().length()) {
-            return "";
-        }
-        return source.text().substring(span.start(), span.end()).replaceAll("\\s+", " ");
+        String text = texts.getOrDefault(span.source(), "");
+        return span.end() > text.length()
+                ? ""
+                : text.substring(span.start(), span.end()).replaceAll("\\s+", " ");
     }
 
     List<Diagnostic> told() {

@@ -24,12 +24,13 @@ final class PartSeams {
         this.expressions = expressions;
     }
 
-    List<CheckedDraft.Check> checks(DraftTree tree, List<PieceBody> bodies) {
+    List<CheckedDraft.Check> checks(Home home) {
+        List<PieceBody> bodies = List.copyOf(home.bodies().values());
         List<CheckedDraft.Check> checks = new ArrayList<>();
         for (int i = 0; i < bodies.size(); i++) {
             for (PieceBody second : bodies.subList(i + 1, bodies.size())) {
                 PieceBody first = bodies.get(i);
-                if (partners(first, second) && !stated(tree, first, second)) {
+                if (partners(first, second) && !stated(home.tree(), first, second)) {
                     checks.add(seam(first, second));
                 }
             }
@@ -96,6 +97,8 @@ final class PartSeams {
     private Term length(PieceBody body, Span span) {
         Expr.Reference edge = new Expr.Reference(
                 List.of(new Name(body.name(), span), new Name(body.newEdge().orElseThrow(), span)), false, span);
-        return expressions.functions().length(edge, true, new Context(resolver.file(), new LinkedHashSet<>(), -1));
+        return expressions
+                .functions()
+                .length(edge, true, new Context(resolver.first().scope(), new LinkedHashSet<>(), -1));
     }
 }

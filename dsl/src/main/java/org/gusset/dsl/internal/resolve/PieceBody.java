@@ -16,8 +16,12 @@ import org.gusset.dsl.syntax.Words;
 
 /** The statements of a piece after tracing: those of the other piece with the changes put in, then its own. */
 final class PieceBody {
-    /** A statement, the step it stands in (-1 for none) and whether it comes unchanged from the traced piece. */
-    record Entry(Statement statement, int step, boolean inherited) {}
+    /**
+     * A statement, the step it stands in (-1 for none) and whether it comes unchanged from the traced piece.
+     *
+     * @param home the file in which it is written
+     */
+    record Entry(Statement statement, int step, boolean inherited, Home home) {}
 
     /** The name of the edge of a part that is taken within a distance of an edge. */
     private static final String INNER_EDGE = "inner_edge";
@@ -26,6 +30,7 @@ final class PieceBody {
     record StepTitle(Words title, Span span) {}
 
     private final Statement.Piece piece;
+    private final Home home;
     private final Messages messages;
     private final Predicate<String> told;
     private final List<Entry> entries = new ArrayList<>();
@@ -34,10 +39,12 @@ final class PieceBody {
     private int takenAt = -1;
 
     /**
+     * @param home the file in which the piece is written
      * @param told whether a name belongs to a definition that cannot be read, which was told
      */
-    PieceBody(Statement.Piece piece, Messages messages, Predicate<String> told) {
+    PieceBody(Statement.Piece piece, Home home, Messages messages, Predicate<String> told) {
         this.piece = piece;
+        this.home = home;
         this.messages = messages;
         this.told = told;
     }
@@ -48,6 +55,10 @@ final class PieceBody {
 
     String name() {
         return piece.name().text();
+    }
+
+    Home home() {
+        return home;
     }
 
     List<Entry> entries() {
@@ -96,7 +107,7 @@ final class PieceBody {
 
     void trace(PieceBody other, Optional<Expr> over) {
         for (Entry entry : other.entries) {
-            entries.add(new Entry(entry.statement(), entry.step(), true));
+            entries.add(new Entry(entry.statement(), entry.step(), true, entry.home()));
         }
         steps.addAll(other.steps);
         mirror = over.map(this::ownName);
@@ -105,13 +116,14 @@ final class PieceBody {
     /** Inside a piece traced from another, the other's names are its own. */
     Expr ownName(Expr expr) {
         Optional<String> from = piece.origin().map(o -> reference(o).text());
-        boolean others = from.isPresent()
+        if (from.isPresent()
                 && expr instanceof Expr.Reference reference
-                && reference.parts().size() == 2
-                && reference.parts().get(0).text().equals(from.get());
-        return others && expr instanceof Expr.Reference reference
-                ? new Expr.Reference(List.of(reference.parts().get(1)), false, reference.span())
-                : expr;
+                && reference.parts().size() > 1) {
+            Name last = reference.parts().get(reference.parts().size() - 1);
+            boolean others = reference.text().equals(from.get() + "." + last.text());
+            return others ? new Expr.Reference(List.of(last), false, reference.span()) : expr;
+        }
+        return expr;
     }
 
     /** The piece from which one comes. */
@@ -183,7 +195,7 @@ final class PieceBody {
                 }
             }
         }
-        entries.add(new Entry(statement, step, false));
+        entries.add(new Entry(statement, step, false, home));
     }
 
     /** What a part says of itself without `change` in place of what the whole piece said. */
@@ -246,12 +258,12 @@ final class PieceBody {
                             nothing, name.get().text(), names, name.get().span()));
                 }
                 // It is taken in all the same, so that its uses stay quiet.
-                entries.add(new Entry(to, step, false));
+                entries.add(new Entry(to, step, false, home));
                 return;
             }
             Entry old = entries.get(known);
             int place = old.step() >= 0 || step < 0 ? old.step() : step;
-            entries.set(known, new Entry(to, place, false));
+            entries.set(known, new Entry(to, place, false, home));
             return;
         }
         boolean any = remove(e -> replaces(to, e.statement()));
@@ -265,7 +277,7 @@ final class PieceBody {
                     "what",
                     Definitions.words(to));
         }
-        entries.add(new Entry(to, step, false));
+        entries.add(new Entry(to, step, false, home));
     }
 
     private static boolean replaces(Statement to, Statement old) {

@@ -17,6 +17,8 @@ public enum ResolveCode implements Code {
     USED_BEFORE_DRAWN(
             "NAM010", Severity.WARNING, "`{name}` is used here, but drawn only in the later step \"{step}\"."),
     NO_SUCH_WORD("NAM011", "`{word}` is not among the words of `{choice}`: {words}."),
+    NO_SUCH_FILE("NAM014", "`{file}` cannot be used: {why}."),
+    NO_SUCH_SETTING("NAM015", "`{name}` is no choice of `{file}`."),
     UNLIKE("DIM001", "`{sign}` needs two of a kind: the left side is {left}, the right side is {right}."),
     WRONG_DIMENSION("DIM002", "{what} must be {wanted}, and this is {given}."),
     NO_ROOT("DIM003", "A square root needs a plain number or an area, and this is {given}."),
@@ -34,6 +36,11 @@ public enum ResolveCode implements Code {
     SAID_TWICE("KND011", "{piece} says {what} twice."),
     DRAWN_LATER("KND025", "`{form}` changes {piece} as it is drawn so far, and `{name}` is drawn only further down."),
     NOT_AN_EDGE_DART("KND026", "`{name}` is no dart that opens an edge of {piece}'s outline."),
+    MEASURES_APART(
+            "KND027",
+            "No `{name}` suits both drafts: here it is from {low} to {high}, in `{file}` from {otherLow} to {otherHigh}."),
+    MEASURE_UNLIKE("KND028", "`{name}` is {kind} here and {otherKind} in `{file}`."),
+    DRAFT_AS_VALUE("KND029", "`{name}` is a draft that is used; what it holds is said with a dot."),
     MISPLACED_WAY("KND012", "A way such as `{text}` can stand after `heading` only."),
     MISPLACED_ALL("KND013", "`all` can stand in `length(...)`, `sewn(...)` and seams only."),
     NO_TITLE("KND014", Severity.WARNING, "The file has no `draft \"title\"`, so sheets cannot say what they show."),
@@ -46,6 +53,7 @@ public enum ResolveCode implements Code {
     ONE_POINT("KND020", "A line needs two points, and here is one."),
     MIRROR_ALL("KND016", "`{form}` needs a point or a path, and this is {given}."),
     TOO_DEEP("LIM101", "This value rests on a chain of more than {most} values further down; put them above it."),
+    TOO_MANY_FILES("LIM103", "This draft uses more than {most} files, counted as often as they are used."),
     TOO_LARGE("LIM102", "The rules of this draft unfold into more than {most} parts.");
 
     private final String id;

@@ -38,9 +38,9 @@ final class Rules {
         if (!(symbol.statement() instanceof Statement.Rule rule)) {
             return;
         }
-        Scope scope = new Scope(resolver.file(), "");
+        Scope scope = new Scope(symbol.scope(), "");
         for (Statement.Parameter parameter : rule.parameters()) {
-            resolver.checkNewName(parameter.name(), "an argument", scope);
+            resolver.declarations().checkNewName(parameter.name(), "an argument", scope);
             argument(scope, parameter, kind(parameter), null);
         }
         body(
@@ -74,7 +74,7 @@ final class Rules {
                             : Integer.toString(call.arguments().size()));
             return new Term.Broken(call.span());
         }
-        Scope scope = new Scope(resolver.file(), at.piece());
+        Scope scope = new Scope(symbol.scope(), at.piece());
         boolean broken = false;
         for (int i = 0; i < wanted; i++) {
             Statement.Parameter parameter = rule.parameters().get(i);

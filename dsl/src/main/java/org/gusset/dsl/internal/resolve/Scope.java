@@ -13,9 +13,25 @@ public final class Scope {
     private final String piece;
     private final Map<String, Symbol> symbols = new LinkedHashMap<>();
 
-    Scope(@Nullable Scope outer, String piece) {
+    private final Home home;
+
+    /** The names of a file. */
+    Scope(Home home) {
+        this.outer = null;
+        this.piece = "";
+        this.home = home;
+    }
+
+    /** The names of a piece, or the arguments of a rule that is called in a piece. */
+    Scope(Scope outer, String piece) {
         this.outer = outer;
         this.piece = piece;
+        this.home = outer.home;
+    }
+
+    /** The file that it belongs to. */
+    Home home() {
+        return home;
     }
 
     /** The piece whose frame holds; empty for the file. */
@@ -34,6 +50,11 @@ public final class Scope {
         return own != null || outer == null ? own : outer.find(name);
     }
 
+    /** Gives a symbol of another file a name here. */
+    void share(String name, Symbol symbol) {
+        symbols.put(name, symbol);
+    }
+
     void put(Symbol symbol) {
         symbols.put(symbol.name(), symbol);
     }
@@ -42,12 +63,8 @@ public final class Scope {
         return symbols.values();
     }
 
-    /** Every name that can be said here. */
+    /** Every name of its own. */
     Set<String> known() {
-        Set<String> names = new LinkedHashSet<>(symbols.keySet());
-        if (outer != null) {
-            names.addAll(outer.known());
-        }
-        return names;
+        return new LinkedHashSet<>(symbols.keySet());
     }
 }

@@ -18,6 +18,7 @@ public final class Symbol {
         RULE("a rule"),
         ARGUMENT("an argument"),
         PIECE("a piece"),
+        USED("a draft that is used"),
         CLOTH("a cloth"),
         POINT("a point"),
         PATH("a line"),
@@ -51,6 +52,7 @@ public final class Symbol {
     private final @Nullable Statement statement;
     private final int step;
     private final int position;
+    private final Home home;
 
     private Type type;
     private @Nullable Term definition;
@@ -58,11 +60,12 @@ public final class Symbol {
     private final Set<Symbol> uses = new LinkedHashSet<>();
 
     Symbol(String name, Role role, Scope scope, Span span, @Nullable Statement statement, int step, Type type) {
-        this(name, role, scope, span, statement, step, type, 0);
+        this(name, role, scope, span, statement, step, type, 0, scope.home());
     }
 
     /**
      * @param position where it stands among the statements of its piece
+     * @param home the file in which its definition is written
      */
     Symbol(
             String name,
@@ -72,7 +75,8 @@ public final class Symbol {
             @Nullable Statement statement,
             int step,
             Type type,
-            int position) {
+            int position,
+            Home home) {
         this.name = name;
         this.role = role;
         this.scope = scope;
@@ -81,15 +85,19 @@ public final class Symbol {
         this.step = step;
         this.type = type;
         this.position = position;
+        this.home = home;
     }
 
     public String name() {
         return name;
     }
 
-    /** The name with the piece in front. */
+    /** The name with the piece in front, and what a file is used as. */
     public String fullName() {
-        return scope.piece().isEmpty() ? name : scope.piece() + "." + name;
+        if (role == Role.MEASURE || role == Role.FIT) {
+            return name;
+        }
+        return scope.piece().isEmpty() ? scope.home().prefix() + name : scope.piece() + "." + name;
     }
 
     public Role role() {
@@ -117,6 +125,11 @@ public final class Symbol {
     /** Where it stands among the statements of its piece: changes that stand further down alter it. */
     int position() {
         return position;
+    }
+
+    /** The file in which its definition is written. */
+    Home home() {
+        return home;
     }
 
     public Type type() {
