@@ -102,10 +102,8 @@ public final class Lowering {
             named(value, handles.get(value)).ifPresent(draft::add);
         }
         for (CheckedDraft.Cloth cloth : checked.cloths()) {
-            Handle<?> width = handles.get(cloth.symbol());
-            if (width != null) {
-                draft.add(new Draft.ClothNodes(cloth.symbol().name(), as(width, Double.class), cloth.note()));
-            }
+            draft.add(new Draft.ClothNodes(
+                    cloth.symbol().name(), as(symbol(cloth.symbol()), Double.class), cloth.note()));
         }
         checked.pieces().forEach(this::pieceNodes);
         for (CheckedDraft.Check check : checked.checks()) {

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.gusset.core.check.EaseBand;
 import org.gusset.core.check.Passage;
@@ -30,13 +31,20 @@ final class FileStatements {
     private final Expressions expressions;
     private final Messages messages;
     private final Settings settings;
+
+    /** What the checks of the first file need. */
+    private final Set<Symbol> uses = new LinkedHashSet<>();
+
+    /** What the ranges of measures need, which counts only if the measure is needed. */
+    private final Map<Symbol, Set<Symbol>> ranges = new LinkedHashMap<>();
+
     private final Map<Symbol, Draft.Option.Kind> kinds = new LinkedHashMap<>();
 
     FileStatements(Resolver resolver, Expressions expressions, Messages messages) {
         this.resolver = resolver;
         this.expressions = expressions;
         this.messages = messages;
-        this.settings = new Settings(expressions, messages);
+        this.settings = new Settings(expressions, messages, uses);
     }
 
     void define(Symbol symbol, Statement statement, Context at) {
@@ -82,8 +90,19 @@ final class FileStatements {
                                 given, in.terms(), type, "", measure.name().span()));
     }
 
-    private Context throwaway() {
-        return throwaway(resolver.first());
+    /** What the checks of the first file need. */
+    Set<Symbol> uses() {
+        return uses;
+    }
+
+    /** What the range of a measure needs. */
+    Set<Symbol> rangeUses(Symbol measure) {
+        return ranges.getOrDefault(measure, Set.of());
+    }
+
+    /** Where the checks of the first file stand. */
+    private Context checking() {
+        return new Context(resolver.first().scope(), uses, -1);
     }
 
     private static Context throwaway(Home home) {
@@ -203,16 +222,28 @@ final class FileStatements {
         List<Home> homes = first.all();
         for (Home home : homes.subList(1, homes.size())) {
             for (Statement statement : home.tree().statements()) {
-                ofTheBodyOrCloth(statement, symbol(statement, home), measures, options, cloths);
+                if (!(statement instanceof Statement.Cloth cloth) || isCut(cloth, first)) {
+                    ofTheBodyOrCloth(statement, symbol(statement, home), measures, options, cloths);
+                }
             }
             checks.addAll(settings.checks(home));
         }
-        checks.addAll(new PartSeams(resolver, expressions).checks(first));
+        checks.addAll(new PartSeams(expressions, checking()).checks(first));
         if (!titled && !tree.statements().isEmpty()) {
             Span span = tree.statements().get(0).span();
             messages.tell(ResolveCode.NO_TITLE, span);
         }
         return new CheckedDraft(title, note, List.of(), measures, options, values, cloths, pieces, lent, checks);
+    }
+
+    /** True if a piece of the first file is cut from a cloth. */
+    private static boolean isCut(Statement.Cloth cloth, Home first) {
+        return first.bodies().values().stream()
+                .flatMap(body -> body.entries().stream())
+                .anyMatch(e -> e.statement() instanceof Statement.Cut cut
+                        && cut.cloth()
+                                .filter(c -> c.text().equals(cloth.name().text()))
+                                .isPresent());
     }
 
     /** What a statement defines, if it was the first to define it. */
@@ -256,7 +287,9 @@ final class FileStatements {
                     .ifPresent(r -> told.add(
                             new SharedRanges.Told(r, other.home(), also.name().span())));
         }
-        Optional<Term> range = new SharedRanges(expressions, messages).check(symbol, told, true, howTo);
+        Optional<Term> range = new SharedRanges(
+                        expressions, messages, ranges.computeIfAbsent(symbol, k -> new LinkedHashSet<>()))
+                .check(symbol, told, true, howTo);
         return new CheckedDraft.Measure(
                 symbol, measure.also(), howTo, measure.otherwise().isPresent(), range);
     }
@@ -270,7 +303,7 @@ final class FileStatements {
                 kinds.getOrDefault(symbol, Draft.Option.Kind.AMOUNT),
                 words,
                 note.map(Words::plain).orElse(""),
-                new SharedRanges(expressions, messages).check(symbol, told, false, ""));
+                new SharedRanges(expressions, messages, uses).check(symbol, told, false, ""));
     }
 
     private Optional<CheckedDraft.Check> check(Statement statement) {
@@ -287,7 +320,7 @@ final class FileStatements {
     }
 
     private CheckedDraft.Check requirement(Statement.Check check) {
-        Context at = throwaway();
+        Context at = checking();
         Inputs in = new Inputs(expressions.truth(check.condition(), at, "What stands after `check`"));
         int telling = -1;
         if (check.telling().isPresent()) {
@@ -316,7 +349,7 @@ final class FileStatements {
     }
 
     private CheckedDraft.Check seam(Statement.Seam seam) {
-        Context at = throwaway();
+        Context at = checking();
         Inputs in = new Inputs(sum(seam.first(), at), sum(seam.second(), at));
         Span span = seam.span();
         Term low = new Term.Constant(Quantity.length(0), span);
@@ -356,7 +389,7 @@ final class FileStatements {
     }
 
     private CheckedDraft.Check finished(Statement.Finished finished) {
-        Context at = throwaway();
+        Context at = checking();
         Inputs in = new Inputs(
                 expressions.length(finished.value(), at, "A finished measure"),
                 expressions.length(finished.over(), at, "What stands after `over`"),
@@ -369,7 +402,7 @@ final class FileStatements {
     }
 
     private CheckedDraft.Check opening(Statement.Opening opening) {
-        Context at = throwaway();
+        Context at = checking();
         Span span = opening.span();
         Inputs in = new Inputs(
                 sum(opening.paths(), at),

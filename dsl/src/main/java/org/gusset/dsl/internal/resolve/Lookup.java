@@ -79,8 +79,8 @@ final class Lookup {
             return Optional.of(symbol);
         }
         if (symbol.role() == Symbol.Role.PIECE && rest.size() == 3) {
-            Symbol.Role wanted = rowIndex(rest).isEmpty() ? Symbol.Role.DART : Symbol.Role.ROW;
-            return within(symbol, parts.subList(0, parts.size() - 1), at, span).filter(inner -> inner.role() == wanted);
+            return within(symbol, parts.subList(0, parts.size() - 1), at, span)
+                    .flatMap(inner -> within(inner, parts, at + 1, span));
         }
         if (symbol.role() != Symbol.Role.PIECE || rest.size() > 2) {
             boolean told = symbol.role() == Symbol.Role.BROKEN

@@ -16,12 +16,12 @@ import org.gusset.dsl.syntax.TreeWalk;
 
 /** The seams between two parts that are taken from one piece at one line: they are checked without being stated. */
 final class PartSeams {
-    private final Resolver resolver;
     private final Expressions expressions;
+    private final Context at;
 
-    PartSeams(Resolver resolver, Expressions expressions) {
-        this.resolver = resolver;
+    PartSeams(Expressions expressions, Context at) {
         this.expressions = expressions;
+        this.at = at;
     }
 
     List<CheckedDraft.Check> checks(Home home) {
@@ -97,8 +97,6 @@ final class PartSeams {
     private Term length(PieceBody body, Span span) {
         Expr.Reference edge = new Expr.Reference(
                 List.of(new Name(body.name(), span), new Name(body.newEdge().orElseThrow(), span)), false, span);
-        return expressions
-                .functions()
-                .length(edge, true, new Context(resolver.first().scope(), new LinkedHashSet<>(), -1));
+        return expressions.functions().length(edge, true, at);
     }
 }

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.gusset.core.construct.PointConstruction;
 import org.gusset.core.diagnostic.Fact;
 import org.gusset.core.diagnostic.Outcome;
@@ -71,8 +72,19 @@ public final class Resolver {
         }
         CheckedDraft draft = fileStatements.draft(first, pieces, lent);
         // What is lent is worked out only where it is needed.
-        List<Symbol> order = new Ordering(messages).order(symbols(first));
-        return draft.inOrder(order);
+        Set<Symbol> asked = new LinkedHashSet<>(symbols(first));
+        asked.addAll(fileStatements.uses());
+        Ordering ordering = new Ordering(messages);
+        List<Symbol> order = ordering.order(List.copyOf(asked));
+        while (true) {
+            List<Symbol> further = new ArrayList<>();
+            order.forEach(symbol -> further.addAll(fileStatements.rangeUses(symbol)));
+            int before = order.size();
+            order = ordering.order(further);
+            if (order.size() == before) {
+                return draft.inOrder(order);
+            }
+        }
     }
 
     private void types(Home home) {

@@ -1,10 +1,10 @@
 package org.gusset.dsl.internal.resolve;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.gusset.core.check.InRange;
 import org.gusset.core.construct.Formula;
 import org.gusset.core.diagnostic.Diagnostic;
@@ -15,10 +15,13 @@ import org.gusset.dsl.syntax.Statement;
 final class Settings {
     private final Expressions expressions;
     private final Messages messages;
+    private final Set<Symbol> uses;
 
-    Settings(Expressions expressions, Messages messages) {
+    /** @param uses gathers the symbols that the checks need */
+    Settings(Expressions expressions, Messages messages, Set<Symbol> uses) {
         this.expressions = expressions;
         this.messages = messages;
+        this.uses = uses;
     }
 
     /** A choice of words: what it is set to, or else the file's own. */
@@ -94,7 +97,7 @@ final class Settings {
             return Optional.empty();
         }
         Span span = setting.value().span();
-        Context at = new Context(choice.scope(), new LinkedHashSet<>(), -1);
+        Context at = new Context(choice.scope(), uses, -1);
         Inputs in = new Inputs(expressions.use(choice, span, at));
         Type type = choice.type();
         Formula low = in.formula(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.gusset.core.check.InRange;
 import org.gusset.core.construct.NumberFunction;
 import org.gusset.core.diagnostic.Diagnostic;
@@ -19,13 +20,16 @@ import org.gusset.dsl.syntax.Statement;
 final class SharedRanges {
     private final Expressions expressions;
     private final Messages messages;
+    private final Set<Symbol> uses;
 
     /** A range as a file tells it. */
     record Told(Statement.Range range, Home home, Span span) {}
 
-    SharedRanges(Expressions expressions, Messages messages) {
+    /** @param uses gathers the symbols that the checks need */
+    SharedRanges(Expressions expressions, Messages messages, Set<Symbol> uses) {
         this.expressions = expressions;
         this.messages = messages;
+        this.uses = uses;
     }
 
     /** The check that a value lies in all ranges; none if there are none or a mistake was told. */
@@ -40,7 +44,7 @@ final class SharedRanges {
             if (unlike(symbol, one)) {
                 return Optional.empty();
             }
-            Context at = new Context(one.home().scope(), new LinkedHashSet<>(), -1);
+            Context at = new Context(one.home().scope(), uses, -1);
             Statement.Range range = one.range();
             lows.add(expressions.wanted(range.low(), type, at, "The least of `" + symbol.name() + "`"));
             highs.add(expressions.wanted(range.high(), type, at, "The most of `" + symbol.name() + "`"));
