@@ -17,7 +17,7 @@ final class Naming {
     void look() {
         boolean library = drafted.parts().isEmpty();
         for (References.Definition definition : new References(drafted).unused()) {
-            if (isForUse(definition.statement()) && !library) {
+            if (isForUse(definition.statement()) && !library && !forOthers(definition.statement())) {
                 unused(definition);
             }
         }
@@ -25,6 +25,14 @@ final class Naming {
         for (Drafted.Part part : drafted.parts()) {
             part.body().stream().filter(s -> !part.changed().contains(s)).forEach(this::letter);
         }
+    }
+
+    /** True for what a draft that this one uses may ask for by name. */
+    private boolean forOthers(Statement statement) {
+        boolean byName = statement instanceof Statement.Measure
+                || statement instanceof Statement.Fit
+                || statement instanceof Statement.Cloth;
+        return byName && drafted.file().stream().anyMatch(s -> s instanceof Statement.Use);
     }
 
     /** False for what does its work by being there. */

@@ -78,6 +78,41 @@ class ChangeTest {
         assertThat(value(drawing, "low_hem")).isCloseTo(400, within(HAIR));
     }
 
+    /** The A-line of a straight skirt block: a dart 2 cm wide on legs of 12.5 cm, 47.5 cm above the hem, opens 95 sin(a / 2). */
+    @Test
+    void aSkirtDartOpensTheHemByTheChord() {
+        Drawing drawing = Drafts.drawn("""
+                draft "Test"
+                cloth shell wide 140 cm
+                piece Panel {
+                  point a = origin
+                  point b = a right 25 cm
+                  point c = b down 60 cm
+                  point d = a down 60 cm
+                  line waist_edge = a to b
+                  line side = b to c
+                  line hem = c to d
+                  line centre = d to a
+                  point tip = a right 12 cm down sqrt(12.5 cm * 12.5 cm - 1 cm * 1 cm)
+                  dart waist_dart = on waist_edge at 12 cm intake 2 cm to tip
+                  outline waist_edge, side, hem, centre
+                  allow 1 cm
+                  cut 1 on fold centre from shell
+                  grain along centre
+                  let reach = height(tip, d)
+                  pivot about tip closing waist_dart spreading hem nearest tip
+                  let opened = length(hem) - 25 cm
+                  let kept = length(centre) + length(side)
+                }
+                """);
+        double reach = 600 - Math.sqrt(125 * 125 - 100);
+        assertThat(value(drawing, "reach")).isCloseTo(reach, within(HAIR));
+        assertThat(value(drawing, "opened")).isCloseTo(reach * 20 / 125, within(HAIR));
+        // At 47.5 cm, as the tables of the trade take it: 7.600 cm (derived).
+        assertThat(value(drawing, "opened") * 475 / reach).isCloseTo(76.0, within(1e-6));
+        assertThat(value(drawing, "kept")).isCloseTo(1200, within(HAIR));
+    }
+
     @Test
     void halfOfADartLeavesTwoEqualAngles() {
         Drawing drawing = Drafts.drawn(

@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.draft.Choices;
@@ -21,6 +22,7 @@ import org.gusset.core.measure.Unit;
 import org.gusset.core.pattern.Piece;
 import org.gusset.dsl.Gusset;
 import org.gusset.dsl.Source;
+import org.gusset.dsl.Sources;
 
 /** Short cuts for tests that compile and evaluate drafts. */
 final class Drafts {
@@ -39,11 +41,36 @@ final class Drafts {
 
     /** The draft of a shipped file. */
     static Draft shipped(String name) {
-        Path file = Path.of(System.getProperty("gusset.root", ".."), "examples", "drafts", name);
+        Outcome<Draft> outcome = Gusset.compile(
+                shippedText(name), (file, asking) -> Sources.Answer.of(shippedText(beside(asking.name(), file))));
+        assertThat(outcome.diagnostics()).as("messages about " + name).isEmpty();
+        return outcome.value().orElseThrow();
+    }
+
+    private static String beside(String name, String file) {
+        return name.substring(0, name.lastIndexOf('/') + 1) + file;
+    }
+
+    static Source shippedText(String name) {
+        Path file = folder().resolve(name);
         try {
-            Outcome<Draft> outcome = Gusset.compile(Source.of(name, Files.readString(file)));
-            assertThat(outcome.diagnostics()).as("messages about " + name).isEmpty();
-            return outcome.value().orElseThrow();
+            return Source.of(name, Files.readString(file));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static Path folder() {
+        return Path.of(System.getProperty("gusset.root", ".."), "examples", "drafts");
+    }
+
+    /** The names of all shipped drafts. */
+    static List<String> allShipped() {
+        try (Stream<Path> files = Files.list(folder())) {
+            return files.map(f -> String.valueOf(f.getFileName()))
+                    .filter(f -> f.endsWith(".gusset"))
+                    .sorted()
+                    .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -31,8 +31,9 @@ final class Fitting {
     Fitting(Bench bench, String draft, Tailoring tailoring, PrintWriter out) {
         choices = tailoring.choices();
         file = DraftFile.read(draft);
-        messages = new Messages(bench, file.source(), tailoring.style().wording(), out);
-        compiled = bench.compile(file.source());
+        FolderSources sources = new FolderSources(file.source());
+        messages = new Messages(bench, sources::all, tailoring.style().wording(), out);
+        compiled = bench.compile(file.source(), sources);
         messages.tell("", compiled.diagnostics());
     }
 

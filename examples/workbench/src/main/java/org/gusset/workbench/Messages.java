@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Severity;
@@ -19,16 +20,22 @@ final class Messages {
     private static final int MOST_NAMES_SHOWN = 6;
 
     private final Bench bench;
-    private final Source source;
+    private final Supplier<List<Source>> sources;
     private final Wording wording;
     private final PrintWriter out;
     private final Map<Diagnostic, List<String>> told = new LinkedHashMap<>();
     private int errors;
     private int warnings;
 
+    /** Messages about one text. */
     Messages(Bench bench, Source source, Wording wording, PrintWriter out) {
+        this(bench, () -> List.of(source), wording, out);
+    }
+
+    /** Messages about several texts, those that there are when one is printed. */
+    Messages(Bench bench, Supplier<List<Source>> sources, Wording wording, PrintWriter out) {
         this.bench = bench;
-        this.source = source;
+        this.sources = sources;
         this.wording = wording;
         this.out = out;
     }
@@ -52,7 +59,7 @@ final class Messages {
                 out.println(body + ":");
                 headed = true;
             }
-            out.print(bench.report(diagnostic, source, wording));
+            out.print(bench.report(diagnostic, sources.get(), wording));
         }
         out.flush();
     }

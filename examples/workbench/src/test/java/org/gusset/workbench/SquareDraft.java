@@ -63,7 +63,7 @@ final class SquareDraft {
         return new Bench(SquareDraft::compile);
     }
 
-    static Outcome<Draft> compile(Source source) {
+    static Outcome<Draft> compile(Source source, org.gusset.dsl.Sources sources) {
         String word = source.text().strip();
         Diagnostic wrong = Diagnostic.of(
                         TestCode.WRONG,

@@ -18,6 +18,7 @@ import org.gusset.core.measure.Unit;
 import org.gusset.core.pattern.Piece;
 import org.gusset.dsl.Gusset;
 import org.gusset.dsl.Source;
+import org.gusset.dsl.Sources;
 import org.gusset.dsl.report.TextReport;
 import org.gusset.svg.Svg;
 import org.gusset.svg.sheet.SheetOptions;
@@ -38,6 +39,15 @@ final class ApiExamples {
         Outcome<Drawing> outcome = draft.evaluate(body, Choices.none());
         messages.add(TextReport.of(source).all(outcome.diagnostics()));
         return Svg.sheet(outcome.value().orElseThrow());
+    }
+    // end
+
+    // example: use
+    static Draft fromShelf(Source first, Map<String, String> shelf) {
+        Sources sources = (file, asking) -> shelf.containsKey(file)
+                ? Sources.Answer.of(Source.of(file, shelf.get(file)))
+                : Sources.Answer.none("there is no such file on the shelf");
+        return Gusset.compile(first, sources).orThrow();
     }
     // end
 

@@ -86,6 +86,10 @@ class ReferenceTest {
         assertThat(ApiExamples.cuttingList(variants.get(0))).anyMatch(l -> l.matches("Back: \\d+ square cm of cloth"));
         Piece back = variants.get(0).pieces().get(0);
         assertThat(ApiExamples.armhole(back)).isBetween(150.0, 400.0);
+        Draft shelved = ApiExamples.fromShelf(
+                Source.of("first.gusset", "draft \"First\"\nuse \"rules.gusset\" as r\nlet width = r.half(3 cm)\n"),
+                Map.of("rules.gusset", "draft \"Rules\"\nrule half(whole length) = whole / 2\n"));
+        assertThat(shelved.values()).hasSize(1);
         Map<String, String> unnamed = ApiExamples.withoutNames(variants.get(0));
         assertThat(unnamed.get("Back")).doesNotContain("Maren");
     }

@@ -1,5 +1,9 @@
 package org.gusset.workbench.docs;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,6 +18,7 @@ import org.gusset.core.draft.Drawing;
 import org.gusset.core.measure.Measurements;
 import org.gusset.dsl.Gusset;
 import org.gusset.dsl.Source;
+import org.gusset.dsl.Sources;
 import org.gusset.workbench.MeasureTable;
 
 /** A draft tried on every body of a table with some choices, and every message that came of it. */
@@ -24,7 +29,7 @@ record Trial(String text, List<Diagnostic> diagnostics, Optional<Drawing> drawin
     private static final Pattern SETTING = Pattern.compile("--set\\s+(\\w+)=('([^']*)'|\\S+)");
 
     static Trial of(String text, MeasureTable bodies, Choices choices) {
-        Outcome<Draft> draft = Gusset.compile(Source.of("snippet.gusset", text));
+        Outcome<Draft> draft = Gusset.compile(Source.of("snippet.gusset", text), Trial::shipped);
         List<Diagnostic> all = new ArrayList<>(draft.diagnostics());
         all.addAll(bodies.diagnostics());
         Optional<Drawing> drawing = Optional.empty();
@@ -41,6 +46,18 @@ record Trial(String text, List<Diagnostic> diagnostics, Optional<Drawing> drawin
             }
         }
         return new Trial(text, all, drawing);
+    }
+
+    /** The shipped drafts, which snippets may use. */
+    private static Sources.Answer shipped(String file, Source asking) {
+        Path path = Page.root().resolve("examples/drafts").resolve(file);
+        try {
+            return Files.isRegularFile(path)
+                    ? Sources.Answer.of(Source.of(file, Files.readString(path)))
+                    : Sources.Answer.none("there is no such file in the folder of this draft");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** The choices that {@code --set name=value} in a command line make; an unreadable value is told in {@code messages}. */
