@@ -13,8 +13,8 @@ import org.gusset.core.graph.Handle;
 import org.gusset.core.measure.Dimension;
 import org.gusset.core.measure.Measurements;
 import org.gusset.core.pattern.Assembly;
-import org.gusset.core.pattern.Dart;
 import org.gusset.core.pattern.Piece;
+import org.gusset.core.pattern.TakenUp;
 
 /**
  * A draft ready for any body: the graph and what its nodes stand for. Immutable; may be evaluated by many threads at once. A draft's
@@ -102,7 +102,7 @@ public final class Draft {
         }
     }
 
-    /** A piece: its node, what it names, the names of its edges, and the darts by the edge that they open. */
+    /** A piece: its node, what it names, the names of its edges, and what takes something up of an edge, by the edge. */
     public record PieceNodes(
             String name,
             Handle<Assembly.Made> made,
@@ -110,9 +110,9 @@ public final class Draft {
             List<Named> named,
             List<StepNodes> steps,
             List<String> outline,
-            Map<String, List<Handle<Dart>>> darts) {
+            Map<String, List<Handle<? extends TakenUp>>> takenUp) {
         public PieceNodes {
-            darts = Map.copyOf(darts);
+            takenUp = Map.copyOf(takenUp);
             named = List.copyOf(named);
             steps = List.copyOf(steps);
             outline = List.copyOf(outline);

@@ -29,8 +29,8 @@ import org.gusset.core.measure.Dimension;
 import org.gusset.core.measure.Measurements;
 import org.gusset.core.measure.Quantity;
 import org.gusset.core.pattern.Assembly;
-import org.gusset.core.pattern.Dart;
 import org.gusset.core.pattern.Piece;
+import org.gusset.core.pattern.TakenUp;
 import org.jspecify.annotations.Nullable;
 
 /** Puts a body's measures and a host's choices into a draft and gathers what comes of it. */
@@ -367,12 +367,14 @@ final class Drafting {
         return new PieceValues(piece.name(), values, points, lines);
     }
 
-    /** What the darts of an edge take up, in mm. */
+    /** What darts, gathers and pleats of an edge take up, in mm. */
     private static double taken(Draft.PieceNodes piece, String edge, Evaluation evaluation) {
-        return piece.darts().getOrDefault(edge, List.of()).stream()
-                .flatMap(d -> evaluation.value(d).stream())
-                .mapToDouble(Dart::intake)
-                .sum();
+        double sum = 0;
+        for (Handle<? extends TakenUp> taken :
+                piece.takenUp().getOrDefault(edge, List.<Handle<? extends TakenUp>>of())) {
+            sum += evaluation.value(taken).map(TakenUp::intake).orElse(0.0);
+        }
+        return sum;
     }
 
     private String fingerprint(Choices choices) {

@@ -1,6 +1,7 @@
 package org.gusset.core.draft;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.gusset.core.change.Altered;
@@ -17,6 +18,7 @@ import org.gusset.core.measure.LengthStyle;
 import org.gusset.core.measure.Quantity;
 import org.gusset.core.pattern.Dart;
 import org.gusset.core.pattern.DartConstruction;
+import org.gusset.core.pattern.Fullness;
 
 /** Says in words how darts and changes of pieces came about. */
 final class PatternWords {
@@ -46,10 +48,25 @@ final class PatternWords {
             return Optional.of(
                     "opened by the change `" + definition.inputs().get(0).name().replaceAll("^.*\\.", "")
                             + "`, takes up " + style.show(dart.intake()));
+        } else if (value instanceof Fullness fullness) {
+            return Optional.of(fullness(fullness));
         } else if (value instanceof Changed changed && operation instanceof FlatChange change) {
             return Optional.of(change(change, changed, definition));
         }
         return Optional.empty();
+    }
+
+    private String fullness(Fullness fullness) {
+        String to = style.show(fullness.finished());
+        String from = style.show(fullness.to() - fullness.from());
+        if (fullness.pleats().isEmpty()) {
+            return fullness.edge() + " gathered from " + from + " to " + to + ", "
+                    + String.format(Locale.ROOT, "%.2f", fullness.ratio()) + " to 1";
+        }
+        int count = fullness.pleats().get().count();
+        String kind = fullness.pleats().get().box() ? "box" : "knife";
+        return fullness.edge() + " pleated from " + from + " to " + to + ": " + count + " " + kind + " pleat"
+                + (count == 1 ? "" : "s") + ", each takes up " + style.show(fullness.intake() / count);
     }
 
     private String change(FlatChange change, Changed changed, Definition<?> definition) {

@@ -46,6 +46,7 @@ public record Assembly(
         Optional<GrainInput> grain,
         List<NotchInput> notches,
         List<MarkInput> marks,
+        List<Integer> fullness,
         List<Integer> labels,
         Optional<Integer> mirror)
         implements Operation<Assembly.Made> {
@@ -115,6 +116,7 @@ public record Assembly(
         folds = List.copyOf(folds);
         notches = List.copyOf(notches);
         marks = List.copyOf(marks);
+        fullness = List.copyOf(fullness);
         labels = List.copyOf(labels);
     }
 
@@ -154,6 +156,10 @@ public record Assembly(
         for (MarkInput mark : marks) {
             marks(mark, in, marked);
         }
+        List<PieceSpec.FullnessSpec> brought = new ArrayList<>();
+        for (int input : fullness) {
+            fullness((Fullness) in.get(input), drawn).ifPresent(brought::add);
+        }
         List<Phrase> labelled = new ArrayList<>();
         for (int label : labels) {
             labelled.add((Phrase) in.get(label));
@@ -179,8 +185,16 @@ public record Assembly(
                 grain.isPresent() && grain.get() instanceof GrainInput.Bias,
                 notched,
                 marked,
+                brought,
                 labelled);
         return new Made(part ? PieceMaker.makePart(spec) : PieceMaker.make(spec));
+    }
+
+    private static Optional<PieceSpec.FullnessSpec> fullness(Fullness fullness, List<DrawnEdge> drawn) {
+        return drawn.stream()
+                .filter(e -> e.name().equals(fullness.edge()))
+                .findFirst()
+                .map(e -> new PieceSpec.FullnessSpec(fullness, e.path(), e.place()));
     }
 
     private List<DrawnEdge> drawn(Values in) {

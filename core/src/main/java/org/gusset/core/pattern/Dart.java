@@ -22,7 +22,8 @@ import org.gusset.core.geometry.Vector;
  * @param towardEnd true if it is pressed toward the edge's end, false toward its start
  */
 public record Dart(
-        String name, double from, double to, Path legA, Path legB, Path foldLine, double angle, boolean towardEnd) {
+        String name, double from, double to, Path legA, Path legB, Path foldLine, double angle, boolean towardEnd)
+        implements TakenUp {
     /** A dart wider than this at its tip, in degrees, has no peak. */
     static final double BLUNTEST = 120;
 
@@ -79,6 +80,7 @@ public record Dart(
     }
 
     /** What it takes up of the edge, in mm. */
+    @Override
     public double intake() {
         return to - from;
     }

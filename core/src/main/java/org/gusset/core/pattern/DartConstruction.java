@@ -114,11 +114,11 @@ public sealed interface DartConstruction {
         }
     }
 
-    /** What an edge is less when its darts are sewn, in mm. Inputs: the dart. */
+    /** What an edge is less when a dart is sewn or its fullness brought in, in mm. Inputs: the dart or fullness. */
     record Intake() implements DartConstruction, Operation<Double> {
         @Override
         public Double apply(Values in) {
-            return ((Dart) in.get(0)).intake();
+            return ((TakenUp) in.get(0)).intake();
         }
     }
 

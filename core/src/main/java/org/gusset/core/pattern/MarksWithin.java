@@ -44,6 +44,10 @@ final class MarksWithin {
             return button.at();
         } else if (mark instanceof Mark.Buttonhole hole) {
             return hole.along().at(hole.along().length() / 2);
+        } else if (mark instanceof Mark.Gathers gathers) {
+            return gathers.along().at(gathers.along().length() / 2);
+        } else if (mark instanceof Mark.Pleat pleat) {
+            return pleat.fold().at(pleat.fold().length() / 2);
         }
         Box box = ((Mark.Placed) mark).outline().bounds();
         return new Point((box.left() + box.right()) / 2, (box.top() + box.bottom()) / 2);

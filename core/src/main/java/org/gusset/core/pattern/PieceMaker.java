@@ -101,14 +101,42 @@ public final class PieceMaker {
         for (PieceSpec.NotchSpec notch : spec.notches()) {
             notching.notch(notch).ifPresent(notches::add);
         }
+        fullness(notching, notches);
         return Optional.of(
                 new Piece(spec.name(), edges, cutting, cuts, grain(edges), notches, marks(edges), spec.labels()));
     }
 
     private List<Mark> marks(List<Edge> edges) {
-        return part
-                ? new MarksWithin(Path.joined(edges.stream().map(Edge::path).toList())).of(spec.marks())
-                : spec.marks();
+        Path stitching = Path.joined(edges.stream().map(Edge::path).toList());
+        List<Mark> marks = new ArrayList<>(spec.marks());
+        if (!spec.fullness().isEmpty()) {
+            FullnessMarks fullness = new FullnessMarks(stitching);
+            spec.fullness().forEach(f -> marks.addAll(fullness.of(f.fullness(), f.edge())));
+        }
+        return part ? new MarksWithin(stitching).of(marks) : marks;
+    }
+
+    /** Refuses gathers and pleats that share a stretch of an edge, and notches the ends of those on a part of one. */
+    private void fullness(Notching notching, List<Notch> notches) {
+        for (int i = 0; i < spec.fullness().size(); i++) {
+            PieceSpec.FullnessSpec one = spec.fullness().get(i);
+            Fullness fullness = one.fullness();
+            for (PieceSpec.FullnessSpec other : spec.fullness().subList(0, i)) {
+                boolean apart = !other.fullness().edge().equals(fullness.edge())
+                        || other.fullness().to() <= fullness.from() + Path.COINCIDE
+                        || fullness.to() <= other.fullness().from() + Path.COINCIDE;
+                if (!apart) {
+                    throw new Fault(Diagnostic.of(FullnessCode.OVERLAP, one.place(), "edge", fullness.edge()));
+                }
+            }
+            for (double s : new double[] {fullness.from(), fullness.to()}) {
+                if (s > Path.COINCIDE && s < one.edge().length() - Path.COINCIDE && fullness.intake() > 0) {
+                    notching.notch(new PieceSpec.NotchSpec(
+                                    fullness.edge(), one.edge().at(s), 1, one.place()))
+                            .ifPresent(notches::add);
+                }
+            }
+        }
     }
 
     private void checkFold(NamedPath fold) {

@@ -22,6 +22,7 @@ import org.gusset.core.geometry.Point;
  * @param grain a path along the warp, or empty; {@code bias} is set for bias
  * @param notches the notches as places on edges
  * @param marks the marks inside
+ * @param fullness gathers and pleats
  * @param labels label texts
  */
 public record PieceSpec(
@@ -37,7 +38,11 @@ public record PieceSpec(
         boolean bias,
         List<NotchSpec> notches,
         List<Mark> marks,
+        List<FullnessSpec> fullness,
         List<Phrase> labels) {
+    /** Gathers or pleats, and their edge as it is drawn, in the way in which it was written. */
+    public record FullnessSpec(Fullness fullness, Path edge, Place place) {}
+
     /** A path with its name, and where the outline names it. */
     public record NamedPath(String name, Path path, Place place) {}
 

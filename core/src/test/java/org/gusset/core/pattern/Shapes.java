@@ -123,6 +123,7 @@ final class Shapes {
                 bias,
                 notches,
                 List.of(),
+                List.of(),
                 List.of()));
     }
 

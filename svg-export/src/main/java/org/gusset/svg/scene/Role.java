@@ -24,6 +24,10 @@ public enum Role {
     BUTTONHOLE(false),
     /** A line to be marked on the cloth. */
     MARKED_LINE(false),
+    /** The line along which an edge is gathered. */
+    GATHERS(false),
+    /** A fold of a pleat and where it comes to lie. */
+    PLEAT(false),
     /** The outline of another piece where it is placed. */
     PLACED_PIECE(false),
     /** A line of the construction. */

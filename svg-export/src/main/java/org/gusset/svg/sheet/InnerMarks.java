@@ -59,13 +59,41 @@ final class InnerMarks {
         } else if (mark instanceof Mark.Placed placed) {
             role = Role.PLACED_PIECE;
             lines.add(placed.outline());
+        } else if (mark instanceof Mark.Gathers gathers) {
+            role = Role.GATHERS;
+            lines.add(gathers.along());
+        } else if (mark instanceof Mark.Pleat pleat) {
+            role = Role.PLEAT;
+            lines.add(pleat.fold());
+            lines.add(pleat.onto());
+            ink.addAll(arrow(pleat));
         } else {
             role = Role.MARKED_LINE;
             lines.add(((Mark.Line) mark).along());
         }
         lines.forEach(line -> ink.add(Ink.Stroke.of(role, line)));
-        String word = mark instanceof Mark.Placed placed ? Words.spoken(placed.piece()) : words.line(role);
+        String word = word(mark, role);
         return new Drawn(new Ink.Group(id, "mark", word, "", new Vector(0, 0), ink), lines, role, word);
+    }
+
+    private String word(Mark mark, Role role) {
+        if (mark instanceof Mark.Placed placed) {
+            return Words.spoken(placed.piece());
+        }
+        return mark instanceof Mark.Gathers gathers ? words.gatheredTo(gathers.to()) : words.line(role);
+    }
+
+    /** From the fold of a pleat to where it comes to lie, in the middle of its lines. */
+    private static List<Ink> arrow(Mark.Pleat pleat) {
+        Point from = pleat.fold().at(pleat.fold().length() / 2);
+        Point to = pleat.onto().at(pleat.onto().length() / 2);
+        if (from.distance(to) < BAR) {
+            return List.of();
+        }
+        Vector way = to.minus(from).unit();
+        return List.of(
+                Ink.Stroke.of(Role.PLEAT, Path.line(from, to.plus(way.times(-BAR * 0.8)))),
+                Arrow.head(Role.PLEAT, to, way, BAR));
     }
 
     /** The words of marks that find room; each is added to the room. */
@@ -73,6 +101,7 @@ final class InnerMarks {
         List<Ink> ink = new ArrayList<>();
         for (Drawn mark : marks) {
             boolean wanted = mark.role() == Role.PLACED_PIECE
+                    || mark.role() == Role.GATHERS
                     || (mark.role() != Role.MARKED_LINE && !named.contains(mark.role()));
             if (!wanted) {
                 continue;

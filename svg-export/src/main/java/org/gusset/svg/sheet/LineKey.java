@@ -27,6 +27,8 @@ final class LineKey {
             Role.BUTTON,
             Role.BUTTONHOLE,
             Role.MARKED_LINE,
+            Role.GATHERS,
+            Role.PLEAT,
             Role.PLACED_PIECE);
 
     private LineKey() {}

@@ -178,6 +178,11 @@ final class Words {
                 : say("right-side", "right side up");
     }
 
+    /** What is written beside a gathering line. */
+    String gatheredTo(double length) {
+        return say("gathered-to", "gather to {length}", "length", Fact.length(length));
+    }
+
     String line(Role role) {
         switch (role) {
             case CUTTING:
@@ -198,6 +203,10 @@ final class Words {
                 return say("line-buttonhole", "buttonhole");
             case MARKED_LINE:
                 return say("line-marked", "line to mark");
+            case GATHERS:
+                return say("line-gathers", "gathering line");
+            case PLEAT:
+                return say("line-pleat", "pleat: fold, and where it comes to lie");
             case PLACED_PIECE:
                 return say("line-placed", "another piece, placed here");
             default:

@@ -49,6 +49,8 @@ public record StyleTable(Map<Role, Pen> pens, Map<Role, Lettering> letterings) {
         pens.put(Role.BUTTON, Pen.solid(0.25));
         pens.put(Role.BUTTONHOLE, Pen.solid(0.35));
         pens.put(Role.MARKED_LINE, Pen.dashed(0.25, 2.0, 1.5));
+        pens.put(Role.GATHERS, Pen.dashed(0.3, 0.8, 1.2));
+        pens.put(Role.PLEAT, Pen.solid(0.2));
         pens.put(Role.PLACED_PIECE, Pen.dashed(0.25, 9.0, 1.5, 0.8, 1.5, 0.8, 1.5));
         pens.put(Role.CONSTRUCTION, Pen.solid(0.13));
         pens.put(Role.LEADER, Pen.solid(0.18));

@@ -26,7 +26,9 @@ import org.gusset.core.graph.Values;
 import org.gusset.core.measure.Dimension;
 import org.gusset.core.pattern.Assembly;
 import org.gusset.core.pattern.Dart;
+import org.gusset.core.pattern.Fullness;
 import org.gusset.core.pattern.Piece;
+import org.gusset.core.pattern.TakenUp;
 import org.gusset.dsl.internal.resolve.CheckedDraft;
 import org.gusset.dsl.internal.resolve.Equations;
 import org.gusset.dsl.internal.resolve.Scope;
@@ -115,7 +117,7 @@ public final class Lowering {
 
     private static boolean valued(Symbol symbol) {
         return switch (symbol.role()) {
-            case MEASURE, CHOICE, FIT, VALUE, UNKNOWN, CLOTH, POINT, PATH, ROW, DART, CHANGE -> true;
+            case MEASURE, CHOICE, FIT, VALUE, UNKNOWN, CLOTH, POINT, PATH, ROW, DART, CHANGE, FULLNESS -> true;
             default -> false;
         };
     }
@@ -213,17 +215,29 @@ public final class Lowering {
         Handle<?> sound = handles.get(piece.symbol());
         if (made != null && sound != null) {
             draft.add(new Draft.PieceNodes(
-                    piece.symbol().name(), made, as(sound, Piece.class), named, steps, piece.outline(), darts(piece)));
+                    piece.symbol().name(),
+                    made,
+                    as(sound, Piece.class),
+                    named,
+                    steps,
+                    piece.outline(),
+                    takenUp(piece)));
         }
     }
 
-    private Map<String, List<Handle<Dart>>> darts(CheckedDraft.Piece piece) {
-        Map<String, List<Handle<Dart>>> darts = new HashMap<>();
-        piece.darts()
-                .forEach((edge, symbols) -> darts.put(
-                        edge,
-                        symbols.stream().map(s -> as(symbol(s), Dart.class)).toList()));
-        return darts;
+    private Map<String, List<Handle<? extends TakenUp>>> takenUp(CheckedDraft.Piece piece) {
+        Map<String, List<Handle<? extends TakenUp>>> taken = new HashMap<>();
+        piece.takenUp().forEach((edge, symbols) -> {
+            List<Handle<? extends TakenUp>> handles = new ArrayList<>();
+            for (Symbol symbol : symbols) {
+                handles.add(
+                        symbol.type().equals(Type.DART)
+                                ? as(symbol(symbol), Dart.class)
+                                : as(symbol(symbol), Fullness.class));
+            }
+            taken.put(edge, handles);
+        });
+        return taken;
     }
 
     private Handle<?> mirrored(Symbol symbol, Handle<?> handle, Handle<?> mirror) {

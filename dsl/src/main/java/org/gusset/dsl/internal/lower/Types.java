@@ -6,6 +6,7 @@ import org.gusset.core.diagnostic.Phrase;
 import org.gusset.core.geometry.Path;
 import org.gusset.core.geometry.Point;
 import org.gusset.core.pattern.Dart;
+import org.gusset.core.pattern.Fullness;
 import org.gusset.core.pattern.Piece;
 import org.gusset.dsl.internal.resolve.Type;
 
@@ -22,6 +23,8 @@ final class Types {
             return RowConstruction.Row.class;
         } else if (type.equals(Type.CHANGE)) {
             return Changed.class;
+        } else if (type.equals(Type.FULLNESS)) {
+            return Fullness.class;
         } else if (type.equals(Type.DART)) {
             return Dart.class;
         } else if (type.path()) {

@@ -75,7 +75,7 @@ public record CheckedDraft(
      * @param mirror the line, in the frame of its statements, over which the finished piece is the mirror image
      * @param steps its teaching steps
      * @param outline the names of its edges
-     * @param darts the darts by the edge that they open
+     * @param takenUp darts, gathers and pleats by the edge that they make shorter
      */
     public record Piece(
             Symbol symbol,
@@ -84,12 +84,12 @@ public record CheckedDraft(
             Optional<Term> mirror,
             List<Step> steps,
             List<String> outline,
-            Map<String, List<Symbol>> darts) {
+            Map<String, List<Symbol>> takenUp) {
         public Piece {
             named = List.copyOf(named);
             steps = List.copyOf(steps);
             outline = List.copyOf(outline);
-            darts = Map.copyOf(darts);
+            takenUp = Map.copyOf(takenUp);
         }
     }
 

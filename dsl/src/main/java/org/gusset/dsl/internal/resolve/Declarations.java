@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
 final class Declarations {
     private final Messages messages;
     private final Changes changes;
+    private final FullnessStatements fullness;
 
     /** Measures and fittings by name: the body has each only once, whichever files ask for it. */
     private final Map<String, Symbol> ofTheBody = new LinkedHashMap<>();
@@ -30,9 +31,10 @@ final class Declarations {
     /** A declaration of a measure that another file has declared before. */
     record Shared(Statement statement, Home home) {}
 
-    Declarations(Messages messages, Changes changes) {
+    Declarations(Messages messages, Changes changes, FullnessStatements fullness) {
         this.messages = messages;
         this.changes = changes;
+        this.fullness = fullness;
     }
 
     /** The declarations of a measure in other files. */
@@ -54,9 +56,6 @@ final class Declarations {
         Scope file = home.scope();
         for (Statement statement : home.tree().statements()) {
             Optional<Name> name = Definitions.name(statement);
-            if (Definitions.notDrawn(statement)) {
-                messages.tell(ResolveCode.NOT_DRAWN, statement.span(), "form", Definitions.form(statement));
-            }
             boolean lost = statement instanceof Statement.Use use
                     && !home.used().containsKey(use.alias().text());
             if (name.isEmpty() || lost || !checkNewName(name.get(), "", file)) {
@@ -207,13 +206,11 @@ final class Declarations {
         Scope scope = new Scope(home.scope(), home.prefix() + body.name());
         home.pieceScopes().put(body.name(), scope);
         changes.declare(body, scope);
+        fullness.declare(body, scope);
         for (int i = 0; i < body.entries().size(); i++) {
             PieceBody.Entry entry = body.entries().get(i);
             Statement statement = entry.statement();
             Optional<Name> name = Definitions.name(statement);
-            if (Definitions.notDrawn(statement)) {
-                messages.tell(ResolveCode.NOT_DRAWN, statement.span(), "form", Definitions.form(statement));
-            }
             if (name.isEmpty() || grows(statement, name.get(), scope)) {
                 continue;
             }

@@ -131,9 +131,4 @@ final class Definitions {
                 || statement instanceof Statement.Pivot
                 || statement instanceof Statement.Lengthen;
     }
-
-    /** True for statements that the language has and this version cannot draw yet. */
-    static boolean notDrawn(Statement statement) {
-        return statement instanceof Statement.Gather || statement instanceof Statement.Pleat;
-    }
 }

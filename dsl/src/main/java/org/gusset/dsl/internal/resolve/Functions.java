@@ -1,5 +1,6 @@
 package org.gusset.dsl.internal.resolve;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -166,21 +167,30 @@ final class Functions {
                         Formula.Sign.TIMES, sewn ? lessDarts(one, path, at) : one, worn, Type.LENGTH, reference.span());
     }
 
-    /** The length of an edge less what the darts on it take up. */
+    /** The length of an edge less what darts, gathers and pleats on it take up. */
     private Term lessDarts(Term length, Term path, Context at) {
         if (length.broken() || !(path instanceof Term.Ref edge)) {
             return length;
         }
-        Term sewn = length;
-        for (Symbol dart :
-                resolver.names().dartsOn(edge.symbol().scope(), edge.symbol().name())) {
+        Scope scope = edge.symbol().scope();
+        List<Symbol> taken = new ArrayList<>();
+        for (Symbol dart : resolver.names().dartsOn(scope, edge.symbol().name())) {
             boolean openedLater = dart.statement() instanceof Statement.Pivot
                     && dart.scope() == at.scope()
                     && dart.position() > at.position();
-            if (openedLater) {
-                continue;
+            if (!openedLater) {
+                taken.add(dart);
             }
-            Term whole = expressions.use(dart, length.span(), at);
+        }
+        // Gathers and pleats are of the edge as it is in the end.
+        boolean changedLater = scope == at.scope()
+                && resolver.changes().of(scope).stream().anyMatch(c -> c.position() > at.position());
+        if (!changedLater) {
+            taken.addAll(resolver.fullness().on(scope, edge.symbol().name()));
+        }
+        Term sewn = length;
+        for (Symbol one : taken) {
+            Term whole = expressions.use(one, length.span(), at);
             Term intake =
                     expressions.made(new DartConstruction.Intake(), new Inputs(whole), Type.LENGTH, length.span());
             if (intake.broken()) {

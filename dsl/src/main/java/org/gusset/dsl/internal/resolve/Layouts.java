@@ -55,6 +55,7 @@ final class Layouts {
         private Optional<Assembly.GrainInput> grain = Optional.empty();
         private final List<Assembly.NotchInput> notches = new ArrayList<>();
         private final List<Assembly.MarkInput> marks = new ArrayList<>();
+        private final List<Integer> fullness = new ArrayList<>();
         private final List<Integer> labels = new ArrayList<>();
 
         Reading(PieceBody body, Scope scope, Set<Symbol> uses) {
@@ -89,6 +90,9 @@ final class Layouts {
             for (int i = 0; i < body.entries().size(); i++) {
                 statement(body.entries().get(i).statement(), at(i));
             }
+            for (Symbol symbol : resolver.fullness().of(scope)) {
+                fullness.add(in.add(expressions.use(symbol, symbol.span(), new Context(scope, uses, -1))));
+            }
             Optional<Integer> mirror =
                     body.mirror().map(m -> in.add(expressions.path(m, new Context(scope, uses, -1), "A mirror")));
             Assembly assembly = new Assembly(
@@ -104,6 +108,7 @@ final class Layouts {
                     grain,
                     notches,
                     marks,
+                    fullness,
                     labels,
                     mirror);
             return in.broken() ? new Term.Broken(head) : new Term.Made(assembly, in.terms(), Type.PIECE, "", head);

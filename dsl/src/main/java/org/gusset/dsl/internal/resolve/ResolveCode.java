@@ -28,7 +28,6 @@ public enum ResolveCode implements Code {
             "KND002",
             "`{name}` is a place in {piece}'s own frame; here it can serve for lengths, not as a place in {here}."),
     ARGUMENTS("KND003", "`{function}` takes {wanted}, and here it has {given}."),
-    NOT_DRAWN("KND004", "`{form}` is understood, but this version cannot draw it yet."),
     SHARE_FROM("KND005", "`from` needs a length, and `{text}` is a share of the whole."),
     NO_ENDS("KND006", "`{name}` is a guide without ends, so it {cannot}."),
     NOT_AN_EDGE("KND009", "`{name}` is not an edge of {piece}'s outline."),

@@ -31,6 +31,7 @@ public final class Resolver {
     private final Darts darts;
     private final Changes changes = new Changes();
     private final ChangeStatements changeStatements;
+    private final FullnessStatements fullness;
     private final Layouts layouts;
     private final FileStatements fileStatements;
     private final Lookup names;
@@ -39,13 +40,14 @@ public final class Resolver {
     private Resolver(DraftTree tree, Source source, Loader loader) {
         this.messages = new Messages();
         this.first = new UsedFiles(loader, messages).read(tree, source);
-        this.declarations = new Declarations(messages, changes);
         this.names = new Lookup(messages);
         this.expressions = new Expressions(this, messages);
         this.curves = new Curves(expressions, messages);
         this.rules = new Rules(this, expressions, curves, messages);
         this.darts = new Darts(expressions, messages);
         this.solves = new Solves(expressions, messages);
+        this.fullness = new FullnessStatements(this, expressions, messages);
+        this.declarations = new Declarations(messages, changes, fullness);
         this.changeStatements = new ChangeStatements(this, expressions, messages);
         this.layouts = new Layouts(this, expressions, messages);
         this.fileStatements = new FileStatements(this, expressions, messages);
@@ -98,6 +100,7 @@ public final class Resolver {
         for (Scope scope : home.pieceScopes().values()) {
             List.copyOf(scope.symbols()).forEach(this::typeOf);
             changes.of(scope).forEach(this::typeOf);
+            fullness.of(scope).forEach(this::typeOf);
         }
     }
 
@@ -128,6 +131,7 @@ public final class Resolver {
         home.pieceScopes().values().forEach(scope -> {
             symbols.addAll(scope.symbols());
             symbols.addAll(changes.of(scope));
+            symbols.addAll(fullness.of(scope));
         });
         return symbols;
     }
@@ -172,6 +176,10 @@ public final class Resolver {
         Context at = new Context(symbol.scope(), symbol.uses(), symbol.step(), symbol.position(), symbol.home());
         if (symbol.role() == Symbol.Role.CHANGE) {
             symbol.define(Type.CHANGE, changeStatements.change(symbol));
+            return;
+        }
+        if (symbol.role() == Symbol.Role.FULLNESS) {
+            symbol.define(Type.FULLNESS, fullness.read(symbol));
             return;
         }
         if (symbol.role() == Symbol.Role.PIECE) {
@@ -272,6 +280,7 @@ public final class Resolver {
         symbol.uses().addAll(at.uses());
         scope.symbols().forEach(s -> s.uses().addAll(at.uses()));
         changes.of(scope).forEach(s -> s.uses().addAll(at.uses()));
+        fullness.of(scope).forEach(s -> s.uses().addAll(at.uses()));
         Optional<Term> mirror = body.mirror()
                 .map(m -> expressions.path(m, new Context(scope, symbol.uses(), -1), "A mirror"))
                 .filter(m -> !m.broken());
@@ -285,17 +294,22 @@ public final class Resolver {
                 statement.edges().forEach(e -> outline.add(e.text()));
             }
         }
-        Map<String, List<Symbol>> opened = new LinkedHashMap<>();
+        Map<String, List<Symbol>> taken = new LinkedHashMap<>();
         changes.border(scope, Context.LAST).ifPresent(outline::add);
-        outline.forEach(edge -> opened.put(
-                edge, names.dartsOn(scope, edge).stream().map(changes::last).toList()));
-        return new CheckedDraft.Piece(symbol, named(scope), condition, mirror, steps, outline, opened);
+        for (String edge : outline) {
+            List<Symbol> symbols = new ArrayList<>();
+            names.dartsOn(scope, edge).forEach(dart -> symbols.add(changes.last(dart)));
+            symbols.addAll(fullness.on(scope, edge));
+            taken.put(edge, symbols);
+        }
+        return new CheckedDraft.Piece(symbol, named(scope), condition, mirror, steps, outline, taken);
     }
 
     /** What a piece names and the changes it makes, in the order of its statements. */
     private List<CheckedDraft.Named> named(Scope scope) {
         // What a change opens comes after it.
         List<Symbol> symbols = new ArrayList<>(changes.of(scope));
+        symbols.addAll(fullness.of(scope));
         symbols.addAll(scope.symbols());
         symbols.sort(Comparator.comparingInt(Symbol::position));
         return symbols.stream()
@@ -310,7 +324,9 @@ public final class Resolver {
             if (entry.step() != index) {
                 continue;
             }
-            changes.at(scope, entry.statement()).ifPresent(c -> names.add(c.name()));
+            changes.at(scope, entry.statement())
+                    .or(() -> fullness.at(scope, entry.statement()))
+                    .ifPresent(c -> names.add(c.name()));
             Definitions.name(entry.statement()).ifPresent(n -> names.add(n.text()));
             if (entry.statement() instanceof Statement.Say say) {
                 words.add(expressions.words(
@@ -327,6 +343,10 @@ public final class Resolver {
 
     Declarations declarations() {
         return declarations;
+    }
+
+    FullnessStatements fullness() {
+        return fullness;
     }
 
     Changes changes() {

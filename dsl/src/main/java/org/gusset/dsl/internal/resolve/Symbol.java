@@ -25,6 +25,7 @@ public final class Symbol {
         ROW("a row of points"),
         DART("a dart"),
         CHANGE("a change"),
+        FULLNESS("gathers or pleats"),
         BROKEN("a broken definition");
 
         private final String words;

@@ -24,6 +24,8 @@ public sealed interface Type {
     /** A change of a drawn piece, which has no name in the draft. */
     Type CHANGE = new Plain("a change");
 
+    /** Gathers or pleats of an edge, which have no name in the draft. */
+    Type FULLNESS = new Plain("gathers or pleats");
     /** The outline of a piece after changes. */
     Type OUTLINE = new Plain("an outline");
     /** An edge of a part of a piece, which the part may lack. */
