@@ -102,7 +102,8 @@ public final class Draft {
         }
     }
 
-    /** A piece: its node, what it names, the names of its edges, and what takes something up of an edge, by the edge. */
+    /** A piece: its node, what it names, the names of its edges, and what takes something up of an edge, by the edge;
+     * {@code strip} is set for a strip, which may be cut in several lengths. */
     public record PieceNodes(
             String name,
             Handle<Assembly.Made> made,
@@ -110,7 +111,8 @@ public final class Draft {
             List<Named> named,
             List<StepNodes> steps,
             List<String> outline,
-            Map<String, List<Handle<? extends TakenUp>>> takenUp) {
+            Map<String, List<Handle<? extends TakenUp>>> takenUp,
+            boolean strip) {
         public PieceNodes {
             takenUp = Map.copyOf(takenUp);
             named = List.copyOf(named);
@@ -119,8 +121,9 @@ public final class Draft {
         }
     }
 
-    /** A cloth: its name, the node of its width, its note. */
-    public record ClothNodes(String name, Handle<Double> width, Optional<String> note) {}
+    /** A cloth: its name, the nodes of its width and of its length if that is told, its note. */
+    public record ClothNodes(
+            String name, Handle<Double> width, Optional<Handle<Double>> length, Optional<String> note) {}
 
     /** A seam or check: its name and node. */
     public record CheckNode(String name, Handle<Finding> finding, Place place) {}

@@ -190,6 +190,8 @@ final class Drafting {
             Map<Handle<?>, Object> given,
             List<Diagnostic> diagnostics) {
         List<Finding> findings = findings(evaluation);
+        List<Cloth> cloths = cloths(evaluation);
+        StripPlanning strips = new StripPlanning(cloths);
         List<Piece> pieces = new ArrayList<>();
         List<RefusedPiece> refused = new ArrayList<>();
         List<String> leftOut = new ArrayList<>();
@@ -206,7 +208,8 @@ final class Drafting {
             made.ifPresent(m -> all.addAll(m.piece().diagnostics()));
             Optional<Piece> sound = evaluation.value(piece.sound());
             if (sound.isPresent()) {
-                pieces.add(sound.get());
+                Place place = evaluation.graph().definition(piece.made()).place();
+                pieces.add(piece.strip() ? strips.planned(sound.get(), place) : sound.get());
             } else {
                 refused.add(new RefusedPiece(
                         piece.name(),
@@ -220,6 +223,7 @@ final class Drafting {
                 steps.add(new Step(piece.name(), step.title(), step.names(), words));
             }
         }
+        all.addAll(strips.diagnostics());
         findings.forEach(f -> f.diagnostic().ifPresent(all::add));
         faultyChecks(evaluation).forEach(all::add);
         List<Diagnostic> sorted = new ArrayList<>(all);
@@ -232,8 +236,9 @@ final class Drafting {
                         draft.note(),
                         measurements,
                         choices,
-                        cloths(evaluation),
+                        cloths,
                         List.copyOf(pieces),
+                        strips.plans(),
                         List.copyOf(refused),
                         List.copyOf(leftOut),
                         fileValues(evaluation, given),
@@ -309,7 +314,10 @@ final class Drafting {
     private List<Cloth> cloths(Evaluation evaluation) {
         List<Cloth> cloths = new ArrayList<>();
         for (Draft.ClothNodes cloth : draft.cloths()) {
-            evaluation.value(cloth.width()).ifPresent(w -> cloths.add(new Cloth(cloth.name(), w, cloth.note())));
+            Optional<Double> length = cloth.length().flatMap(evaluation::value);
+            evaluation
+                    .value(cloth.width())
+                    .ifPresent(w -> cloths.add(new Cloth(cloth.name(), w, length, cloth.note())));
         }
         return List.copyOf(cloths);
     }

@@ -25,6 +25,7 @@ public final class Drawing {
             Choices choices,
             List<Cloth> cloths,
             List<Piece> pieces,
+            List<StripPlan> strips,
             List<RefusedPiece> refused,
             List<String> leftOut,
             List<NamedValue> values,
@@ -72,6 +73,11 @@ public final class Drawing {
     /** What the host chose; the values of all choices are among {@link #values()}. */
     public Choices choices() {
         return content.choices();
+    }
+
+    /** How each strip is cut: in one length, or in several that are joined. */
+    public List<StripPlan> strips() {
+        return content.strips();
     }
 
     public List<Cloth> cloths() {

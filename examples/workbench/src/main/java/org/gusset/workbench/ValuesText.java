@@ -6,11 +6,13 @@ import java.util.List;
 import org.gusset.core.draft.Drawing;
 import org.gusset.core.draft.NamedValue;
 import org.gusset.core.draft.PieceValues;
+import org.gusset.core.draft.StripPlan;
 import org.gusset.core.geometry.Point;
 import org.gusset.core.measure.Dimension;
 import org.gusset.core.measure.LengthStyle;
 import org.gusset.core.measure.Quantity;
 import org.gusset.core.measure.Unit;
+import org.gusset.core.pattern.JoinPlan;
 
 /** The values of a drawing as a table for people. */
 final class ValuesText {
@@ -36,7 +38,30 @@ final class ValuesText {
             piece.lines().forEach(text::line);
             text.flush(out);
         }
+        if (!drawing.strips().isEmpty()) {
+            out.println();
+            out.println("Strips");
+            drawing.strips().forEach(text::strip);
+            text.flush(out);
+        }
         out.println();
+    }
+
+    private void strip(StripPlan strip) {
+        JoinPlan plan = strip.plan();
+        String how = switch (plan.lie()) {
+            case ALONG -> "along the warp";
+            case ACROSS -> "across the cloth";
+            case BIAS -> "on the bias";
+        };
+        String size = style.show(plan.cutLength()) + " by " + style.show(plan.cutWidth());
+        String joined = plan.joins() == 0
+                ? "in one length"
+                : plan.lengths() + " lengths of " + style.show(plan.each()) + ", " + plan.joins()
+                        + (plan.joins() == 1 ? " join" : " joins") + " of " + style.show(plan.allowance())
+                        + " each side";
+        String often = strip.strips() == 1 ? "" : strip.strips() + " times ";
+        rows.add(List.of(strip.piece(), often + size, joined, how + " of " + strip.cloth()));
     }
 
     private void values(List<NamedValue> values) {

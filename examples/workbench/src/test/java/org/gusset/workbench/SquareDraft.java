@@ -193,6 +193,7 @@ final class SquareDraft {
                         new Draft.Named("rest", rest, Dimension.LENGTH)),
                 List.of(),
                 List.of("top", "rest"),
-                java.util.Map.of()));
+                java.util.Map.of(),
+                false));
     }
 }

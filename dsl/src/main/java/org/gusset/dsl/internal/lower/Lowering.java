@@ -105,7 +105,10 @@ public final class Lowering {
         }
         for (CheckedDraft.Cloth cloth : checked.cloths()) {
             draft.add(new Draft.ClothNodes(
-                    cloth.symbol().name(), as(symbol(cloth.symbol()), Double.class), cloth.note()));
+                    cloth.symbol().name(),
+                    as(symbol(cloth.symbol()), Double.class),
+                    cloth.length().filter(l -> !l.broken()).map(l -> as(handle(l), Double.class)),
+                    cloth.note()));
         }
         checked.pieces().forEach(this::pieceNodes);
         for (CheckedDraft.Check check : checked.checks()) {
@@ -221,7 +224,8 @@ public final class Lowering {
                     named,
                     steps,
                     piece.outline(),
-                    takenUp(piece)));
+                    takenUp(piece),
+                    piece.strip()));
         }
     }
 

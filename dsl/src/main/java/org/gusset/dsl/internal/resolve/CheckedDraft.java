@@ -55,8 +55,8 @@ public record CheckedDraft(
         }
     }
 
-    /** A cloth. */
-    public record Cloth(Symbol symbol, Optional<String> note) {}
+    /** A cloth; {@code length} if it is told. */
+    public record Cloth(Symbol symbol, Optional<Term> length, Optional<String> note) {}
 
     /** A step of a piece. */
     public record Step(String title, List<String> names, List<Term> words) {
@@ -76,6 +76,7 @@ public record CheckedDraft(
      * @param steps its teaching steps
      * @param outline the names of its edges
      * @param takenUp darts, gathers and pleats by the edge that they make shorter
+     * @param strip true for a strip
      */
     public record Piece(
             Symbol symbol,
@@ -84,7 +85,8 @@ public record CheckedDraft(
             Optional<Term> mirror,
             List<Step> steps,
             List<String> outline,
-            Map<String, List<Symbol>> takenUp) {
+            Map<String, List<Symbol>> takenUp,
+            boolean strip) {
         public Piece {
             named = List.copyOf(named);
             steps = List.copyOf(steps);

@@ -269,7 +269,10 @@ final class FileStatements {
                     || cloths.stream()
                             .anyMatch(c -> c.symbol().name().equals(symbol.get().name()));
             if (!known) {
-                cloths.add(new CheckedDraft.Cloth(symbol.get(), cloth.note().map(Words::plain)));
+                Context at = new Context(symbol.get().scope(), uses, -1);
+                Optional<Term> length = cloth.length().map(l -> expressions.length(l, at, "The length of a cloth"));
+                cloths.add(new CheckedDraft.Cloth(
+                        symbol.get(), length, cloth.note().map(Words::plain)));
             }
         } else {
             return false;

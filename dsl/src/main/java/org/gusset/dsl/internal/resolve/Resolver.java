@@ -302,7 +302,13 @@ public final class Resolver {
             symbols.addAll(fullness.on(scope, edge));
             taken.put(edge, symbols);
         }
-        return new CheckedDraft.Piece(symbol, named(scope), condition, mirror, steps, outline, taken);
+        return new CheckedDraft.Piece(symbol, named(scope), condition, mirror, steps, outline, taken, isStrip(body));
+    }
+
+    private static boolean isStrip(PieceBody body) {
+        return body.home().tree().statements().stream()
+                .anyMatch(s -> s instanceof Statement.Strip strip
+                        && strip.name().text().equals(body.name()));
     }
 
     /** What a piece names and the changes it makes, in the order of its statements. */
