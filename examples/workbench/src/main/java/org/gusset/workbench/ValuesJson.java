@@ -2,10 +2,15 @@ package org.gusset.workbench;
 
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import org.gusset.core.check.Finding;
+import org.gusset.core.diagnostic.Fact;
 import org.gusset.core.draft.Drawing;
 import org.gusset.core.draft.NamedValue;
 import org.gusset.core.draft.PieceValues;
+import org.gusset.core.draft.StripPlan;
+import org.gusset.core.pattern.JoinPlan;
 import org.jspecify.annotations.Nullable;
 
 /** The values of a drawing as maps for JSON: lengths in mm, areas in square mm, angles in degrees. */
@@ -25,7 +30,41 @@ final class ValuesJson {
             pieces.put(piece.piece(), piece(piece));
         }
         top.put("pieces", pieces);
+        top.put("finished", finished(drawing));
+        top.put("strips", drawing.strips().stream().map(ValuesJson::strip).toList());
         return top;
+    }
+
+    /** The ease of each finished measure. */
+    private static Map<String, @Nullable Object> finished(Drawing drawing) {
+        Map<String, @Nullable Object> all = new LinkedHashMap<>();
+        for (Finding finding : drawing.findings()) {
+            if (finding.figures().key().equals("finished.figures")) {
+                Map<String, @Nullable Object> one = new LinkedHashMap<>();
+                for (String name : new String[] {"finished", "body", "ease"}) {
+                    if (finding.figures().facts().get(name) instanceof Fact.Length length) {
+                        one.put(name, number(length.mm()));
+                    }
+                }
+                all.put(finding.name(), one);
+            }
+        }
+        return all;
+    }
+
+    private static Map<String, @Nullable Object> strip(StripPlan strip) {
+        JoinPlan plan = strip.plan();
+        Map<String, @Nullable Object> one = new LinkedHashMap<>();
+        one.put("piece", strip.piece());
+        one.put("cloth", strip.cloth());
+        one.put("strips", strip.strips());
+        one.put("lie", plan.lie().name().toLowerCase(Locale.ROOT));
+        one.put("cutLength", number(plan.cutLength()));
+        one.put("cutWidth", number(plan.cutWidth()));
+        one.put("lengths", plan.lengths());
+        one.put("each", number(plan.each()));
+        one.put("joinAllowance", number(plan.allowance()));
+        return one;
     }
 
     private static Map<String, @Nullable Object> piece(PieceValues piece) {

@@ -3,6 +3,9 @@ package org.gusset.workbench;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import org.gusset.core.check.Finding;
+import org.gusset.core.diagnostic.Fact;
 import org.gusset.core.draft.Drawing;
 import org.gusset.core.draft.NamedValue;
 import org.gusset.core.draft.PieceValues;
@@ -38,6 +41,15 @@ final class ValuesText {
             piece.lines().forEach(text::line);
             text.flush(out);
         }
+        List<Finding> finished = drawing.findings().stream()
+                .filter(f -> f.figures().key().equals("finished.figures"))
+                .toList();
+        if (!finished.isEmpty()) {
+            out.println();
+            out.println("Finished measures");
+            finished.forEach(text::finished);
+            text.flush(out);
+        }
         if (!drawing.strips().isEmpty()) {
             out.println();
             out.println("Strips");
@@ -45,6 +57,23 @@ final class ValuesText {
             text.flush(out);
         }
         out.println();
+    }
+
+    private void finished(Finding finding) {
+        Map<String, Fact> facts = finding.figures().facts();
+        rows.add(List.of(
+                finding.name(),
+                shown(facts, "finished"),
+                "over " + shown(facts, "over") + " " + shown(facts, "body"),
+                "ease " + shown(facts, "ease") + ", wanted " + shown(facts, "low") + " to " + shown(facts, "high")));
+    }
+
+    private String shown(Map<String, Fact> facts, String name) {
+        Fact fact = facts.get(name);
+        if (fact instanceof Fact.Length length) {
+            return style.show(length.mm());
+        }
+        return fact instanceof Fact.Words words ? words.text() : "";
     }
 
     private void strip(StripPlan strip) {
