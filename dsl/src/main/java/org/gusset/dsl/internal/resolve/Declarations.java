@@ -226,7 +226,7 @@ final class Declarations {
                         scope,
                         name.get().span(),
                         statement,
-                        entry.step(),
+                        entry.drawn(),
                         Definitions.type(statement),
                         Changes.position(i),
                         entry.home()));

@@ -116,7 +116,7 @@ final class Layouts {
 
         private Context at(int entry) {
             PieceBody.Entry here = body.entries().get(entry);
-            return new Context(scope, uses, here.step(), Changes.position(entry), here.home());
+            return new Context(scope, uses, here.drawn(), Changes.position(entry), here.home());
         }
 
         /** Where a thing came to lie that was said to be here, after all changes that stand further down. */

@@ -20,8 +20,14 @@ final class PieceBody {
      * A statement, the step it stands in (-1 for none) and whether it comes unchanged from the traced piece.
      *
      * @param home the file in which it is written
+     * @param changed true if it stands in place of one that was traced
      */
-    record Entry(Statement statement, int step, boolean inherited, Home home) {}
+    record Entry(Statement statement, int step, boolean inherited, Home home, boolean changed) {
+        /** The step that draws its name, for telling what is used too early: a changed one may rest on later steps. */
+        int drawn() {
+            return changed ? -1 : step;
+        }
+    }
 
     /** The name of the edge of a part that is taken within a distance of an edge. */
     private static final String INNER_EDGE = "inner_edge";
@@ -107,7 +113,7 @@ final class PieceBody {
 
     void trace(PieceBody other, Optional<Expr> over) {
         for (Entry entry : other.entries) {
-            entries.add(new Entry(entry.statement(), entry.step(), true, entry.home()));
+            entries.add(new Entry(entry.statement(), entry.step(), true, entry.home(), entry.changed()));
         }
         steps.addAll(other.steps);
         mirror = over.map(this::ownName);
@@ -195,7 +201,7 @@ final class PieceBody {
                 }
             }
         }
-        entries.add(new Entry(statement, step, false, home));
+        entries.add(new Entry(statement, step, false, home, false));
     }
 
     /** What a part says of itself without `change` in place of what the whole piece said. */
@@ -258,12 +264,12 @@ final class PieceBody {
                             nothing, name.get().text(), names, name.get().span()));
                 }
                 // It is taken in all the same, so that its uses stay quiet.
-                entries.add(new Entry(to, step, false, home));
+                entries.add(new Entry(to, step, false, home, true));
                 return;
             }
             Entry old = entries.get(known);
             int place = old.step() >= 0 || step < 0 ? old.step() : step;
-            entries.set(known, new Entry(to, place, false, home));
+            entries.set(known, new Entry(to, place, false, home, true));
             return;
         }
         boolean any = remove(e -> replaces(to, e.statement()));
@@ -277,7 +283,7 @@ final class PieceBody {
                     "what",
                     Definitions.words(to));
         }
-        entries.add(new Entry(to, step, false, home));
+        entries.add(new Entry(to, step, false, home, true));
     }
 
     private static boolean replaces(Statement to, Statement old) {
