@@ -151,4 +151,98 @@ class WardrobeTest {
         assertThat(Drafts.codes(drawing.diagnostics())).hasSize(1);
         assertThat(drawing.proved()).isFalse();
     }
+
+    /**
+     * The classic shirt block of a classroom text (trade-facts.md B1b; SH-01 to SH-05), its example: collar 40, chest 100, back width
+     * 40, scye depth 24.4, waist length 44.2, shirt length 78 cm; the front's own frame has the centre front, 62 cm along, at its origin.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "Back, p8, 7.5, -4.5",
+        "Back, p9, 0, 7.68",
+        "Back, p10, 24, 7.68",
+        "Back, p13, 24, 0.75",
+        "Back, p16, 31.5, 28.4",
+        "Back, p29, 29.5, 47.2",
+        "Back, p32, 30.5, 66",
+        "Back, p35, 15.75, 86",
+        "Front, p20, 55, 4.5",
+        "Front, p21, 62, 10",
+        "Front, p23, 37.811, 9.18",
+        "Front, p24, 37.833, 28.4",
+        "Front, p25, 37.833, 25.4",
+        "Front, p36, 46.75, 82",
+        "Front, p27, 63.5, 10",
+    })
+    void theShirtBlockHasThePointsOfItsText(String piece, String name, double x, double y) {
+        Drawing drawing = drawn(
+                "shirt-block.gusset",
+                "neck",
+                38.5,
+                "chest",
+                100,
+                "back_width",
+                40,
+                "scye_depth",
+                24.4,
+                "back_length",
+                44.2);
+        Point point = Drafts.point(drawing, piece + "." + name);
+        double right = piece.equals("Front") ? 62 : 0;
+        assertThat(point.x() / 10 + right).isCloseTo(x, within(6e-4));
+        assertThat(point.y() / 10).isCloseTo(y, within(6e-4));
+    }
+
+    /** The shoulder of the same block is 17.315 cm, 0.5 cm more in the front (SH-02, SH-03). */
+    @Test
+    void theFrontShoulderOfTheShirtIsHalfACentimetreLonger() {
+        Drawing drawing = drawn(
+                "shirt-block.gusset",
+                "neck",
+                38.5,
+                "chest",
+                100,
+                "back_width",
+                40,
+                "scye_depth",
+                24.4,
+                "back_length",
+                44.2);
+        assertThat(Drafts.length(drawing, "Back.shoulder") / 10).isCloseTo(17.315095, within(1e-3));
+        assertThat(Drafts.length(drawing, "Front.shoulder") / 10).isCloseTo(17.815095, within(1e-3));
+    }
+
+    /** Common practice, no source: the stand is as long as the neckline and its button stands, the collar as the neckline. */
+    @Test
+    void theCollarEndsAtTheCentreFront() {
+        Drawing drawing = drawn(
+                "shirt.gusset",
+                "neck",
+                38.5,
+                "chest",
+                100,
+                "back_width",
+                40,
+                "scye_depth",
+                24.4,
+                "back_length",
+                44.2,
+                "arm_length",
+                62,
+                "upper_arm",
+                32,
+                "wrist",
+                17);
+        double half = Drafts.value(drawing, "half_neck");
+        assertThat(Drafts.length(drawing, "Stand.neck_edge")).isCloseTo(half + 15, within(1e-6));
+        assertThat(Drafts.length(drawing, "Collar.stand_edge"))
+                .isCloseTo(Drafts.length(drawing, "Stand.collar_edge"), within(1e-6));
+        assertThat(Drafts.made(drawing, "Yoke")
+                                .edge("yoke_line")
+                                .orElseThrow()
+                                .path()
+                                .length()
+                        / 10)
+                .isCloseTo(24, within(1e-6));
+    }
 }
