@@ -285,7 +285,7 @@ class MeasureTableTest {
         assertThat(cast.chart().diagnostics()).isEmpty();
         assertThat(cast.names()).containsExactly("Pip Thistlewick", "Maren Oddway", "Bartholo Grumthorpe");
         assertThat(cast.body("Pip Thistlewick").orElseThrow().orThrow().entries())
-                .hasSize(16);
+                .hasSize(18);
         assertThat(cast.body("Bartholo Grumthorpe").orElseThrow().orThrow().entry("scye_depth"))
                 .isEmpty();
         assertThat(amount(cast, "Maren Oddway", "height").value()).isCloseTo(1676.4, Offset.offset(1e-9));

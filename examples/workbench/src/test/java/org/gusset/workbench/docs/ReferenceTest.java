@@ -67,6 +67,16 @@ class ReferenceTest {
     }
 
     @Test
+    void everyShippedDraftIsListed() throws IOException {
+        String page = Page.read(REFERENCE.resolve("drafts.md")).text();
+        try (Stream<Path> drafts = Files.list(Page.root().resolve("examples/drafts"))) {
+            assertThat(drafts.map(d -> String.valueOf(d.getFileName())).filter(d -> d.endsWith(".gusset")))
+                    .isNotEmpty()
+                    .allSatisfy(draft -> assertThat(page).contains("](../../examples/drafts/" + draft + ")"));
+        }
+    }
+
+    @Test
     void theJavaExamplesRun() throws IOException {
         Source smock = Source.of("smock.gusset", Files.readString(Page.root().resolve("examples/drafts/smock.gusset")));
         Measurements maren = MeasureTable.read("maren.csv", PageRun.maren())
