@@ -398,8 +398,10 @@ final class Layouts {
         }
 
         private int path(Optional<Expr> expr, Context at) {
-            // An edge's name stands for the edge as it is in the end; anything else moves with its part.
-            boolean name = expr.orElseThrow() instanceof Expr.Reference;
+            // An edge's name stands for the edge as it is in the end, but a part may lack what the whole piece marks.
+            boolean ofTheWhole = resolver.changes().border(scope, Context.LAST).isPresent()
+                    && resolver.changes().border(scope, at.position()).isEmpty();
+            boolean name = expr.orElseThrow() instanceof Expr.Reference && !ofTheWhole;
             Context seen = name ? new Context(scope, uses, at.step(), Context.LAST, at.home()) : at;
             Term path = expressions.path(expr.orElseThrow(), seen, "A mark's line");
             return shape(name ? path : moved(path, at), at);
