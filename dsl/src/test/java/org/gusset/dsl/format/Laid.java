@@ -19,7 +19,7 @@ import org.gusset.dsl.internal.parse.Parsing;
 import org.gusset.dsl.syntax.DraftTree;
 
 /** What must hold of every text that is laid out, and drafts to lay out. */
-final class Laid {
+public final class Laid {
     static final Path ROOT = Path.of(System.getProperty("gusset.root", ".."));
 
     private Laid() {}
@@ -58,7 +58,7 @@ final class Laid {
     }
 
     /** Lays a text out and checks that nothing of it is lost, changed or left untidy. */
-    static String sound(String text) {
+    public static String sound(String text) {
         String laid = format(text);
         assertThat(words(laid)).isEqualTo(words(text));
         assertThat(comments(laid)).isEqualTo(comments(text));
