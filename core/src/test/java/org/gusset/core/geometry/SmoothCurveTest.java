@@ -37,6 +37,14 @@ class SmoothCurveTest {
     }
 
     @Test
+    void aTensionBelowThreeQuartersIsRefused() {
+        assertThatThrownBy(() -> SmoothCurve.through(List.of(Knot.at(p(0, 0)), Knot.at(p(100, 0))), 0.7))
+                .isInstanceOfSatisfying(
+                        Fault.class,
+                        fault -> assertThat(fault.diagnostic().code().id()).isEqualTo("GEO002"));
+    }
+
+    @Test
     void headingsHoldExactlyAndFreeKnotsAreSmooth() {
         List<Knot> knots =
                 List.of(Knot.at(p(0, 0), 0), Knot.at(p(40, -60)), Knot.at(p(90, -80)), Knot.at(p(160, -20), 270));

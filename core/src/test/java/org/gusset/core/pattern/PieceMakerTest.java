@@ -179,4 +179,10 @@ class PieceMakerTest {
                         .codes())
                 .containsExactly("PCE016");
     }
+
+    @Test
+    void aNotchBesideItsEdgeIsToldOf() {
+        assertThat(square().allow(10).notch("left", p(0, 100), 1).codes()).isEmpty();
+        assertThat(square().allow(10).notch("left", p(-3, 100), 1).codes()).containsExactly("PCE026");
+    }
 }

@@ -2,7 +2,10 @@ package org.gusset.workbench.docs;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -45,6 +48,34 @@ class DiagnosticPagesTest {
             assertThat(index).contains("* [" + page.name() + "](" + page.name() + ".md) " + words + "\n");
         }
         assertThat(index).contains(Frame.with("", ""));
+    }
+
+    /** A code is tried by its page's snippet or, if it has none, by a test that names it. */
+    @Test
+    void everyCodeIsTried() throws IOException {
+        StringBuilder tests = new StringBuilder();
+        for (String module : new String[] {"core", "dsl", "svg-export", "examples/workbench"}) {
+            try (Stream<Path> files = Files.walk(Page.root().resolve(module).resolve("src/test/java"))) {
+                for (Path file : files.filter(f -> f.toString().endsWith(".java"))
+                        .filter(f -> !f.endsWith("DiagnosticPagesTest.java"))
+                        .toList()) {
+                    tests.append(Files.readString(file));
+                }
+            }
+        }
+        String all = tests.toString();
+        Map<String, Code> codes = Codes.all();
+        List<String> untried = new ArrayList<>();
+        for (Page page : pages()) {
+            Code code = codes.get(page.name());
+            if (code != null && page.text().contains(UNREACHED)) {
+                String constant = code.getClass().getSimpleName() + "." + code;
+                if (!all.contains("\"" + code.id() + "\"") && !all.contains(constant)) {
+                    untried.add(code.id() + " " + constant);
+                }
+            }
+        }
+        assertThat(untried).isEmpty();
     }
 
     @Test
