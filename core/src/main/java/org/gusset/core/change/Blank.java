@@ -56,7 +56,7 @@ final class Blank {
         for (int i = 0; i < edges.size(); i++) {
             DrawnEdge edge = edges.get(i);
             NamedPath run = running.get(i);
-            boolean turned = run != written.get(i);
+            boolean turned = !run.equals(written.get(i));
             double length = run.path().length();
             List<Dart> darts = edge.darts().stream()
                     .map(d -> turned ? d.reversed(length) : d)

@@ -103,7 +103,7 @@ public sealed interface FlatChange extends Operation<Changed>
         private void elsewhere(Blank blank, Blank.Side opened, Point tip) {
             for (Blank.Side side : blank.sides()) {
                 for (Dart other : side.darts()) {
-                    if (side != opened
+                    if (!side.name().equals(opened.name())
                             && !other.isNone()
                             && into.filter(other.name()::equals).isPresent()) {
                         growing(side, 0, other, Double.NaN, tip);
