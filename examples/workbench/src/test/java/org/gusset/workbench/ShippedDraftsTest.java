@@ -49,6 +49,30 @@ class ShippedDraftsTest {
         assertThat(run.code()).isZero();
     }
 
+    /** The ease of every draft stands among its values; a bag has none, only a mouth. */
+    @ParameterizedTest
+    @MethodSource("drafts")
+    void everyDraftTellsItsEase(String name) throws IOException {
+        CommandRun run = CommandRun.standard("values", draft(name), "--measures", cast() + "#Maren Oddway", "--json");
+        Map<?, ?> finished =
+                (Map<?, ?>) Objects.requireNonNull(JSON.std.mapFrom(run.out()).get("finished"));
+        if (name.equals("drawstring-bag.gusset")) {
+            assertThat(finished).isEmpty();
+            return;
+        }
+        assertThat(finished).isNotEmpty();
+        finished.values().forEach(one -> {
+            Map<?, ?> measure = (Map<?, ?>) one;
+            double ease = ((Number) Objects.requireNonNull(measure.get("ease"))).doubleValue();
+            double made = ((Number) Objects.requireNonNull(measure.get("finished"))).doubleValue();
+            double body = ((Number) Objects.requireNonNull(measure.get("body"))).doubleValue();
+            assertThat(made - body).isCloseTo(ease, Offset.offset(1e-9));
+        });
+        assertThat(CommandRun.standard("values", draft(name), "--measures", cast() + "#Maren Oddway")
+                        .out())
+                .contains("Finished measures", "ease ");
+    }
+
     @Test
     void theSmockIsDrawnAsAFileForEachPieceAndASheet() {
         CommandRun run = CommandRun.standard(

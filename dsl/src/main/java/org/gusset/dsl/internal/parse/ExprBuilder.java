@@ -15,47 +15,37 @@ import org.gusset.core.diagnostic.Span;
 import org.gusset.core.measure.Quantity;
 import org.gusset.core.measure.QuantityText;
 import org.gusset.dsl.internal.parse.GussetParser.AmountContext;
-import org.gusset.dsl.internal.parse.GussetParser.BaseContext;
 import org.gusset.dsl.internal.parse.GussetParser.BracketedContext;
 import org.gusset.dsl.internal.parse.GussetParser.CallContext;
 import org.gusset.dsl.internal.parse.GussetParser.ComparisonContext;
 import org.gusset.dsl.internal.parse.GussetParser.ConditionContext;
 import org.gusset.dsl.internal.parse.GussetParser.ConjunctionContext;
-import org.gusset.dsl.internal.parse.GussetParser.DirectionContext;
 import org.gusset.dsl.internal.parse.GussetParser.ExprContext;
 import org.gusset.dsl.internal.parse.GussetParser.InnerBranchContext;
 import org.gusset.dsl.internal.parse.GussetParser.InnerContext;
-import org.gusset.dsl.internal.parse.GussetParser.MoveContext;
 import org.gusset.dsl.internal.parse.GussetParser.NameContext;
 import org.gusset.dsl.internal.parse.GussetParser.NegationContext;
 import org.gusset.dsl.internal.parse.GussetParser.OperandContext;
-import org.gusset.dsl.internal.parse.GussetParser.PartOfContext;
-import org.gusset.dsl.internal.parse.GussetParser.PlaceContext;
 import org.gusset.dsl.internal.parse.GussetParser.PrimaryContext;
 import org.gusset.dsl.internal.parse.GussetParser.ProductContext;
 import org.gusset.dsl.internal.parse.GussetParser.ReferenceContext;
 import org.gusset.dsl.internal.parse.GussetParser.RelationContext;
 import org.gusset.dsl.internal.parse.GussetParser.ShapeContext;
-import org.gusset.dsl.internal.parse.GussetParser.SideContext;
 import org.gusset.dsl.internal.parse.GussetParser.SumContext;
 import org.gusset.dsl.internal.parse.GussetParser.UnaryContext;
 import org.gusset.dsl.internal.parse.GussetParser.ValueContext;
-import org.gusset.dsl.internal.parse.GussetParser.WayContext;
-import org.gusset.dsl.internal.parse.GussetParser.WayWordContext;
-import org.gusset.dsl.syntax.Direction;
 import org.gusset.dsl.syntax.Expr;
-import org.gusset.dsl.syntax.Move;
 import org.gusset.dsl.syntax.Name;
-import org.gusset.dsl.syntax.PlaceOn;
-import org.gusset.dsl.syntax.Way;
 import org.gusset.dsl.syntax.Words;
 
-/** Parse trees of expressions, shapes, places and ways to syntax trees. */
+/** Parse trees of expressions to syntax trees; those of shapes are built by {@link ShapeBuilder}. */
 final class ExprBuilder {
     private final Spans spans;
     private final Faults faults;
     private final ParseLimits limits;
     private final Texts texts;
+    private final ShapeBuilder shapes;
+
     /** Amounts read before: drafts say the same few over and over. */
     private final Map<String, Quantity> amounts = new HashMap<>();
 
@@ -66,6 +56,11 @@ final class ExprBuilder {
         this.faults = faults;
         this.limits = limits;
         this.texts = texts;
+        this.shapes = new ShapeBuilder(this, spans);
+    }
+
+    ShapeBuilder shapes() {
+        return shapes;
     }
 
     private Span span(ParserRuleContext context) {
@@ -120,8 +115,8 @@ final class ExprBuilder {
     }
 
     private Expr branch(GussetParser.BranchContext context) {
-        Expr base = context.base() != null ? base(context.base()) : condition(context.condition());
-        return moved(base, context.move());
+        Expr base = context.base() != null ? shapes.base(context.base()) : condition(context.condition());
+        return shapes.moved(base, context.move());
     }
 
     /** A new statement begins: its parts are counted from none. */
@@ -130,7 +125,7 @@ final class ExprBuilder {
     }
 
     /** Counts the parts that some terms add to the statement; true, and told, if they are too many. */
-    private boolean tooMany(int terms, Span span) {
+    boolean tooMany(int terms, Span span) {
         parts += terms - 1;
         if (parts <= limits.parts()) {
             return false;
@@ -352,157 +347,11 @@ final class ExprBuilder {
 
     private Expr innerBranch(InnerBranchContext context) {
         return context.wayWord() != null
-                ? new Expr.WayExpr(wayWord(context.wayWord()), span(context))
+                ? new Expr.WayExpr(shapes.wayWord(context.wayWord()), span(context))
                 : branch(context.branch());
     }
 
-    // ---- shapes
-
     Expr shape(ShapeContext context) {
-        Expr base = context.base() != null ? base(context.base()) : sum(context.sum());
-        return moved(base, context.move());
-    }
-
-    private Expr moved(Expr base, List<MoveContext> moves) {
-        Expr shape = base;
-        if (!moves.isEmpty() && tooMany(moves.size() + 1, span(moves.get(0)))) {
-            return new Expr.Broken(base.span());
-        }
-        for (MoveContext move : moves) {
-            shape = new Expr.Moved(shape, move(move), shape.span().to(span(move)));
-        }
-        return shape;
-    }
-
-    private Expr base(BaseContext context) {
-        Span span = span(context);
-        if (context.partOf() != null) {
-            return partOf(context.partOf());
-        } else if (context.BETWEEN() != null) {
-            return new Expr.Between(operand(context.operand(0)), operand(context.operand(1)), between(context), span);
-        } else if (context.SWEPT() != null) {
-            return new Expr.TwoSweeps(
-                    sum(context.sum(0)),
-                    operand(context.operand(0)),
-                    sum(context.sum(1)),
-                    operand(context.operand(1)),
-                    operand(context.operand(2)),
-                    span);
-        } else if (context.WHERE() != null) {
-            Optional<Expr> nearest =
-                    context.NEAREST() == null ? Optional.empty() : Optional.of(operand(context.operand(2)));
-            return new Expr.Meets(operand(context.operand(0)), operand(context.operand(1)), nearest, span);
-        } else if (context.ON() != null) {
-            return new Expr.OnPath(operand(context.operand(0)), place(context.place()), span);
-        }
-        return new Expr.At(expr(context.expr(0)), expr(context.expr(1)), span);
-    }
-
-    private Optional<PlaceOn> between(BaseContext context) {
-        if (context.HALFWAY() != null) {
-            return Optional.of(new PlaceOn.Halfway(spans.of(context.HALFWAY().getSymbol())));
-        } else if (context.AT() == null) {
-            return Optional.empty();
-        }
-        Optional<PlaceOn.From> from = Optional.empty();
-        if (context.START() != null) {
-            from = Optional.of(new PlaceOn.From.Start(spans.of(context.START().getSymbol())));
-        } else if (context.END() != null) {
-            from = Optional.of(new PlaceOn.From.End(spans.of(context.END().getSymbol())));
-        } else if (context.FROM().size() == 1) {
-            from = Optional.of(new PlaceOn.From.Point(operand(context.operand(2))));
-        }
-        return Optional.of(
-                new PlaceOn.At(sum(context.sum(0)), from, spans.of(context.AT().getSymbol(), context.getStop())));
-    }
-
-    Expr partOf(PartOfContext context) {
-        return new Expr.PartOf(
-                operand(context.operand(0)), operand(context.operand(1)), operand(context.operand(2)), span(context));
-    }
-
-    PlaceOn place(PlaceContext context) {
-        Span span = span(context);
-        if (context.HALFWAY() != null) {
-            return new PlaceOn.Halfway(span);
-        } else if (context.NEAREST() != null) {
-            return new PlaceOn.Nearest(operand(context.operand()), span);
-        }
-        Optional<PlaceOn.From> from = Optional.empty();
-        if (context.START() != null) {
-            from = Optional.of(new PlaceOn.From.Start(spans.of(context.START().getSymbol())));
-        } else if (context.END() != null) {
-            from = Optional.of(new PlaceOn.From.End(spans.of(context.END().getSymbol())));
-        } else if (context.FROM() != null) {
-            from = Optional.of(new PlaceOn.From.Point(operand(context.operand())));
-        }
-        return new PlaceOn.At(sum(context.sum()), from, span);
-    }
-
-    Move.Side side(SideContext context) {
-        return context.direction() != null
-                ? new Move.Side.Page(direction(context.direction()), span(context))
-                : new Move.Side.Toward(operand(context.operand()), span(context));
-    }
-
-    static Direction direction(DirectionContext context) {
-        if (context.UP() != null) {
-            return Direction.UP;
-        } else if (context.DOWN() != null) {
-            return Direction.DOWN;
-        }
-        return context.LEFT() != null ? Direction.LEFT : Direction.RIGHT;
-    }
-
-    Way way(WayContext context) {
-        return context.wayWord() != null
-                ? wayWord(context.wayWord())
-                : new Way.Computed(sum(context.sum()), span(context));
-    }
-
-    private Way wayWord(WayWordContext context) {
-        Span span = span(context);
-        if (context.direction() != null) {
-            return new Way.To(direction(context.direction()), span);
-        } else if (context.TOWARD() != null) {
-            return new Way.Toward(operand(context.operand()), span);
-        } else if (context.ALONG() != null) {
-            return new Way.Along(operand(context.operand()), span);
-        }
-        return new Way.SquareTo(operand(context.operand()), span);
-    }
-
-    private Move move(MoveContext context) {
-        Span span = span(context);
-        boolean to = context.TO() != null;
-        if (context.direction() != null) {
-            Direction direction = direction(context.direction());
-            return to
-                    ? new Move.SquaredTo(direction, operand(context.operand(0)), span)
-                    : new Move.Squared(direction, sum(context.sum(0)), span);
-        } else if (context.TOWARD() != null) {
-            Expr point = operand(context.operand(0));
-            return to
-                    ? new Move.TowardTo(point, operand(context.operand(1)), span)
-                    : new Move.Toward(point, sum(context.sum(0)), span);
-        } else if (context.PAST() != null) {
-            return new Move.Past(operand(context.operand(0)), sum(context.sum(0)), span);
-        } else if (context.SWEPT() != null) {
-            Optional<Expr> nearest =
-                    context.NEAREST() == null ? Optional.empty() : Optional.of(operand(context.operand(1)));
-            return new Move.Swept(sum(context.sum(0)), operand(context.operand(0)), nearest, span);
-        } else if (context.MIRRORED() != null) {
-            return new Move.Mirrored(operand(context.operand(0)), span);
-        } else if (context.TURNED() != null) {
-            return new Move.Turned(sum(context.sum(0)), operand(context.operand(0)), span);
-        } else if (context.PARALLEL() != null) {
-            return new Move.Parallel(side(context.side()), sum(context.sum(0)), span);
-        } else if (context.SQUARE() != null) {
-            return new Move.SquareTo(operand(context.operand(0)), side(context.side()), sum(context.sum(0)), span);
-        }
-        Expr angle = sum(context.sum(0));
-        return to
-                ? new Move.AngledTo(angle, operand(context.operand(0)), span)
-                : new Move.Angled(angle, sum(context.sum(1)), span);
+        return shapes.shape(context);
     }
 }

@@ -89,7 +89,7 @@ final class PieceStatements {
         } else if (context.notch() != null) {
             return new Statement.Notch(
                     exprs.reference(context.notch().reference()),
-                    exprs.place(context.notch().place()),
+                    exprs.shapes().place(context.notch().place()),
                     strokes(context.notch().strokes()),
                     span);
         } else if (context.mark() != null) {
@@ -174,7 +174,7 @@ final class PieceStatements {
         }
         List<Statement.Knot> knots = context.knot().stream()
                 .map(k -> new Statement.Knot(
-                        exprs.shape(k.shape()), Optional.ofNullable(k.way()).map(exprs::way)))
+                        exprs.shape(k.shape()), Optional.ofNullable(k.way()).map(exprs.shapes()::way)))
                 .toList();
         if (context.hollow() != null) {
             GussetParser.HollowContext hollow = context.hollow();
@@ -194,7 +194,7 @@ final class PieceStatements {
             return new Statement.Hollowed(
                     knots.get(0).point(),
                     knots.get(knots.size() - 1).point(),
-                    exprs.side(hollow.side()),
+                    exprs.shapes().side(hollow.side()),
                     exprs.sum(hollow.sum(0)),
                     place);
         }
@@ -348,11 +348,11 @@ final class PieceStatements {
             return new Statement.InnerDart(
                     name, exprs.operand(context.operand(0)), exprs.operand(context.operand(1)), intake, tip, span);
         }
-        Optional<Move.Side> side = Optional.ofNullable(context.side()).map(exprs::side);
+        Optional<Move.Side> side = Optional.ofNullable(context.side()).map(exprs.shapes()::side);
         return new Statement.EdgeDart(
                 name,
                 exprs.operand(context.operand(0)),
-                exprs.place(context.place()),
+                exprs.shapes().place(context.place()),
                 intake,
                 tip,
                 side,
@@ -369,7 +369,7 @@ final class PieceStatements {
                 exprs.reference(context.reference()),
                 Optional.ofNullable(context.name()).map(exprs::name),
                 exprs.operand(context.operand()),
-                exprs.place(context.place()),
+                exprs.shapes().place(context.place()),
                 span);
     }
 

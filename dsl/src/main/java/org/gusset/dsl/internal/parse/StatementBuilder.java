@@ -275,7 +275,7 @@ final class StatementBuilder {
 
     private List<Expr> paths(GussetParser.PathSumContext context) {
         return context.path().stream()
-                .map(p -> p.partOf() != null ? exprs.partOf(p.partOf()) : exprs.operand(p.operand()))
+                .map(p -> p.partOf() != null ? exprs.shapes().partOf(p.partOf()) : exprs.operand(p.operand()))
                 .toList();
     }
 

@@ -30,7 +30,7 @@ final class Settings {
         if (setting == null) {
             return own;
         }
-        Term word = expressions.word(setting.value(), type, choice.name(), at(setting, choice));
+        Term word = expressions.conditions().word(setting.value(), type, choice.name(), at(setting, choice));
         boolean fits = word.type() instanceof Type.Word given && type.options().containsAll(given.options());
         return fits || word.broken() ? word : unlike(word, type);
     }

@@ -9,9 +9,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.gusset.workbench.Workbench;
 
 /** Runs a documented command line inside the test; it writes to a new folder of its own. */
@@ -39,9 +41,19 @@ final class Shell {
                                 ? Page.root().resolve(word).toString()
                                 : word.equals("out") ? out.toString() : word);
             }
-            return run(words.toArray(new String[0]));
+            Run run = run(words.toArray(new String[0]));
+            delete(out);
+            return run;
         } catch (IOException e) {
             throw new java.io.UncheckedIOException(e);
+        }
+    }
+
+    private static void delete(Path folder) throws IOException {
+        try (Stream<Path> files = Files.walk(folder)) {
+            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+                Files.delete(file);
+            }
         }
     }
 
