@@ -200,6 +200,46 @@ class ChangeTest {
         assertThat(point(drawing, "tip").y()).isCloseTo(200, within(HAIR));
     }
 
+    /** Smooth edges that turn with their part keep their lengths to 1e-9 mm, and so does the whole of an edge that is not opened. */
+    @Test
+    void edgesThatAreNotTouchedKeepTheirLengths() {
+        String drawn = """
+                draft "Test"
+                cloth shell wide 140 cm
+                piece Panel {
+                  point a = origin
+                  point b = a right 40 cm up 3 cm
+                  point c = b down 47 cm right 5 cm
+                  point d = a down 40 cm
+                  curve top = from a heading -20 deg through a right 19 cm down 4 cm to b heading 40 deg
+                  curve side = from b heading 280 deg to c heading 260 deg
+                  curve hem = from c to d hollowed down by 2 cm
+                  curve centre = from d heading 70 deg to a heading 100 deg
+                  outline top, side, hem, centre
+                  allow 1 cm
+                  cut 1 from shell
+                  grain from a right 6 cm to a right 6 cm down 20 cm
+                  let before_top = length(top)
+                  let before_side = length(side)
+                  let before_centre = length(centre)
+                  %s
+                  let after_top = length(top)
+                  let after_side = length(side)
+                  let after_centre = length(centre)
+                }
+                """;
+        for (String change : new String[] {
+            "slash from on hem at 12 cm to b spread 7 cm",
+            "slash from on hem at 12 cm to (a right 30 cm down 20 cm) to b spread 2 cm",
+            "slash from on hem at 30 cm to a spread 3 cm"
+        }) {
+            Drawing drawing = Drafts.drawn(drawn.formatted(change));
+            for (String edge : new String[] {"top", "side", "centre"}) {
+                assertThat(value(drawing, "after_" + edge)).isCloseTo(value(drawing, "before_" + edge), within(HAIR));
+            }
+        }
+    }
+
     /** Above a change one sees the piece as it was, below it as it is, and from outside as it is in the end. */
     @Test
     void namesMeanWhatIsDrawnAboveThem() {

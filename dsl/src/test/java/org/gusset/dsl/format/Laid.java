@@ -34,7 +34,8 @@ public final class Laid {
 
     /** Drafts without errors of syntax: those that are shipped, and the cases of reading. */
     static List<Path> drafts() {
-        return Stream.of(ROOT.resolve("examples/drafts"), ROOT.resolve("dsl/src/test/resources/parse"))
+        return Stream.of("examples/drafts", "dsl/src/test/resources/parse", "dsl/src/test/resources/cases")
+                .map(ROOT::resolve)
                 .flatMap(Laid::below)
                 .filter(f -> f.toString().endsWith(".gusset"))
                 .filter(f -> !Parsing.parse(source(read(f))).hasErrors())
