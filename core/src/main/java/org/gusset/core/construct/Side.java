@@ -16,7 +16,7 @@ public sealed interface Side {
     record Page(Heading.Compass compass) implements Side {
         @Override
         public Vector square(Values in, Point at, Vector along) {
-            Vector left = along.unit().left();
+            Vector left = squared(along);
             double share = left.dot(compass.vector());
             if (Math.abs(share) < 1e-9) {
                 List<String> has = new ArrayList<>();
@@ -42,12 +42,20 @@ public sealed interface Side {
     record Toward(int point) implements Side {
         @Override
         public Vector square(Values in, Point at, Vector along) {
-            Vector left = along.unit().left();
+            Vector left = squared(along);
             double share = left.dot(in.point(point).minus(at));
             if (Math.abs(share) < 1e-9) {
                 throw Fault.of(ConstructCode.SAME_POINT);
             }
             return share > 0 ? left : left.opposite();
         }
+    }
+
+    /** At right angles to a way; a line without length has none. */
+    private static Vector squared(Vector along) {
+        if (!(along.length() > 0)) {
+            throw Fault.of(ConstructCode.SAME_POINT);
+        }
+        return along.unit().left();
     }
 }

@@ -205,4 +205,40 @@ class BodiceTest {
         Drawing wide = Drafts.draw(Drafts.sound(text), Drafts.body("waist", 45 * 2.54));
         assertThat(Drafts.codes(wide.diagnostics())).contains("PCE101");
     }
+
+    /**
+     * A sleeve as a tube cut askew (SL-12 to SL-14, derived): unrolled, the head is a cosine, and as long as the ellipse of the cut. A
+     * smooth curve through seventeen of its points measures the same to a tenth of a millimetre.
+     */
+    @ParameterizedTest
+    @CsvSource({"30, 52.42679", "45, 41.344229", "60, 36.677129"})
+    void theHeadOfATubeCutAskewIsAsLongAsItsEllipse(double degrees, double cm) {
+        double radius = 34 / (2 * Math.PI);
+        double cot = 1 / Math.tan(Math.toRadians(degrees));
+        StringBuilder points = new StringBuilder();
+        StringBuilder through = new StringBuilder();
+        for (int i = 0; i <= 16; i++) {
+            double x = 34.0 * i / 16;
+            double y = radius * cot * (1 - Math.cos(x / radius));
+            points.append(String.format(java.util.Locale.ROOT, "  point k%d = at (%.9f cm, %.9f cm)\n", i, x, -y));
+            through.append(
+                    i == 0
+                            ? "from k0 heading right"
+                            : i == 1 ? " through k1" : i < 16 ? ", k" + i : " to k16 heading right");
+        }
+        Drawing drawing = Drafts.drawn("""
+                draft "Tube"
+                piece Sleeve {
+                %s  curve cap = %s
+                  line right_side = k16 to (k16 down 20 cm)
+                  line hem = (k16 down 20 cm) to (k0 down 20 cm)
+                  line left_side = (k0 down 20 cm) to k0
+                  outline cap, right_side, hem, left_side
+                  allow 1 cm
+                  cut 1
+                  grain along left_side
+                }
+                """.formatted(points, through));
+        assertThat(Drafts.length(drawing, "Sleeve.cap") / 10).isCloseTo(cm, within(0.01));
+    }
 }

@@ -339,4 +339,44 @@ class LanguageTest {
         }
         assertThat(inches.say(range.phrase())).contains("inches written as cm (that would be 38 in)");
     }
+
+    @Test
+    void nothingIsSquareToALineWithoutLength() {
+        String text = """
+                draft "Test"
+                piece Sheet {
+                  point a = origin
+                  line nothing = a to a
+                  point p = a square to nothing right by 2 cm
+                  line top = a to p
+                  outline top
+                  allow 1 cm
+                  cut 1
+                  grain along top
+                }
+                """;
+        Drawing drawing = Drafts.draw(Drafts.sound(text), Drafts.body());
+        assertThat(Drafts.codes(drawing.diagnostics())).contains("GEO104");
+    }
+
+    @Test
+    void aPointIsNoEdgeForAllToMeasure() {
+        String text = """
+                draft "Test"
+                piece Sheet {
+                  point a = origin
+                  point b = a right 9 cm
+                  point c = b down 9 cm
+                  point side = c left 9 cm
+                  line top = a to b
+                  line low = b to c
+                  outline top, low, side
+                  allow 1 cm
+                  cut 1
+                  grain along top
+                }
+                let round = length(all Sheet.side)
+                """;
+        assertThat(Drafts.codes(Drafts.compile(text).diagnostics())).containsExactly("KND001");
+    }
 }

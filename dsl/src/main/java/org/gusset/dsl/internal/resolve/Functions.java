@@ -219,6 +219,10 @@ final class Functions {
         if (edge.isEmpty() || edge.get().type().broken() || resolver.names().lacksOutline(edge.get())) {
             return Optional.empty();
         }
+        if (resolver.names().isEdge(edge.get()) && !edge.get().type().path()) {
+            // Told where the outline names it.
+            return Optional.empty();
+        }
         if (!resolver.names().isEdge(edge.get())) {
             String piece = edge.get().scope().piece();
             messages.tell(
