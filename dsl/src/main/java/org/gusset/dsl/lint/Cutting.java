@@ -1,13 +1,10 @@
 package org.gusset.dsl.lint;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Hint;
 import org.gusset.core.diagnostic.Phrase;
@@ -74,7 +71,7 @@ final class Cutting {
 
     private void notches(Drafted.Part part) {
         Map<List<String>, Statement.Notch> places = new LinkedHashMap<>();
-        for (Statement.Notch notch : inherited(part)) {
+        for (Statement.Notch notch : drafted.inheritedNotches(part)) {
             places.putIfAbsent(place(notch), notch);
         }
         for (Statement.Notch notch : part.all(Statement.Notch.class)) {
@@ -91,33 +88,6 @@ final class Cutting {
                         .with(Hint.of("notch.one", "Take one of them out; `double` and `triple` give more strokes.")));
             }
         }
-    }
-
-    /** The notches that a traced piece starts with, those left out that it changes or drops. */
-    private List<Statement.Notch> inherited(Drafted.Part part) {
-        List<Statement.Notch> notches = new ArrayList<>();
-        Set<String> gone = new LinkedHashSet<>();
-        boolean traced = false;
-        for (Drafted.Part elder : drafted.line(part)) {
-            if (traced) {
-                elder.all(Statement.Notch.class).stream()
-                        .filter(n -> !gone.contains(n.edge().text()))
-                        .forEach(notches::add);
-            }
-            traced = elder.traced();
-            for (Statement.Drop drop : elder.all(Statement.Drop.class)) {
-                gone.add(drop.name().text());
-            }
-            for (Statement.Notch notch : elder.all(Statement.Notch.class)) {
-                if (elder.changed().contains(notch)) {
-                    gone.add(notch.edge().text());
-                }
-            }
-            if (!traced) {
-                break;
-            }
-        }
-        return notches;
     }
 
     private List<String> place(Statement.Notch notch) {

@@ -80,6 +80,33 @@ final class Drafted {
                 : Optional.empty();
     }
 
+    /** The notches that a traced piece starts with, those left out that it changes or drops. */
+    List<Statement.Notch> inheritedNotches(Part part) {
+        List<Statement.Notch> notches = new ArrayList<>();
+        Set<String> gone = new LinkedHashSet<>();
+        boolean traced = false;
+        for (Part elder : line(part)) {
+            if (traced) {
+                elder.all(Statement.Notch.class).stream()
+                        .filter(n -> !gone.contains(n.edge().text()))
+                        .forEach(notches::add);
+            }
+            traced = elder.traced();
+            for (Statement.Drop drop : elder.all(Statement.Drop.class)) {
+                gone.add(drop.name().text());
+            }
+            for (Statement.Notch notch : elder.all(Statement.Notch.class)) {
+                if (elder.changed().contains(notch)) {
+                    gone.add(notch.edge().text());
+                }
+            }
+            if (!traced) {
+                break;
+            }
+        }
+        return notches;
+    }
+
     List<Statement> file() {
         return tree.statements();
     }

@@ -30,7 +30,15 @@ public enum LintCode implements Code {
     TABS(
             "LNT011",
             Severity.WARNING,
-            "Tabs stand between the words of {lines}; columns shift where tabs are shown at another width.");
+            "Tabs stand between the words of {lines}; columns shift where tabs are shown at another width."),
+    RANGE_UNUSUAL(
+            "LNT012",
+            Severity.WARNING,
+            "`{name}` is taken from {low} to {high}, and bodies measure about {least} to {most}."),
+    NOTCHED_ALIKE(
+            "LNT013",
+            Severity.WARNING,
+            "`{first}` and `{second}` are sewn to one edge and notched alike, so that one may be taken for the other.");
 
     private final String id;
     private final Severity severity;

@@ -29,6 +29,8 @@ public final class Linter {
         new Naming(drafted, advice).look();
         new Sewing(drafted, advice).look();
         new Cutting(drafted, source, advice).look();
+        new Ranges(drafted, advice).look();
+        new Mistaking(drafted, advice).look();
         new Blanks(source, advice).look();
         return advice.told();
     }

@@ -282,4 +282,61 @@ class LinterTest {
                     .allMatch(d -> d.severity() == Severity.NOTE);
         }
     }
+
+    /** Means of the 2012 survey of the U.S. Army: chest 947 mm (women) and 1059 mm (men); hip 1021 and 1020 mm. */
+    @ParameterizedTest
+    @CsvSource({
+        "chest, 60 cm, 170 cm, ''",
+        "chest, 40 cm, 190 cm, ''",
+        "chest, 60 mm, 170 mm, LNT012",
+        "chest, 600 cm, 1700 cm, LNT012",
+        "chest, 60 cm, 1700 cm, LNT012",
+        "chest, 1 cm, 170 cm, LNT012",
+        "wrist, 10 cm, 26 cm, ''",
+        "wrist, 10 in, 26 in, LNT012",
+        "wrist, 40 cm, 90 cm, LNT012",
+        "fancy, 1 mm, 90 m, ''",
+    })
+    void aRangeFarFromWhatBodiesMeasureIsToldOf(String name, String low, String high, String code) {
+        String text = SOUND.replace(
+                        "measure chest from 60 cm to 170 cm", "measure " + name + " from " + low + " to " + high)
+                .replace("(chest +", "(" + name + " +")
+                .replace("< chest", "< " + name);
+        assertThat(codes(text)).isEqualTo(code);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "notch top halfway        | notch top halfway         | LNT013",
+                "notch top halfway        | notch top halfway double  | ''",
+                "notch top halfway double | notch top at 1/3 double   | LNT013",
+                "say \"none\"             | say \"none\"              | ''",
+            })
+    void twoPiecesOnOneEdgeThatAreNotchedAlikeAreToldOf(String first, String second, String code) {
+        String piece = """
+                piece %s {
+                  point a = origin
+                  point b = a right chest
+                  point c = b down 20 cm
+                  line top = a to b
+                  line side = b to c
+                  line foot = c to a
+                  outline top, side, foot
+                  allow 1 cm, side none, foot none
+                  cut 1 from shell
+                  %s
+                }
+                """;
+        String text = """
+                draft "Sleeve"
+                measure chest from 60 cm to 170 cm
+                cloth shell wide 140 cm
+                """
+                + piece.formatted("Back", first) + piece.formatted("Fore", second)
+                + piece.formatted("Sheet", "notch top halfway")
+                + "seam joined = Back.top + Fore.top to Sheet.top\n";
+        assertThat(codes(text)).isEqualTo(code);
+    }
 }
