@@ -14,5 +14,6 @@ module org.gusset.core {
     exports org.gusset.core.pattern;
     exports org.gusset.core.change;
     exports org.gusset.core.check;
+    exports org.gusset.core.seam;
     exports org.gusset.core.draft;
 }

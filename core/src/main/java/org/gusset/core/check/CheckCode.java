@@ -5,12 +5,7 @@ import org.gusset.core.diagnostic.Severity;
 
 /** What checks find. */
 public enum CheckCode implements Code {
-    SEAM_OFF(
-            "SEW001",
-            "Seam `{seam}` does not match: {first} is {firstLength}, {second} is {secondLength}; {longer} is {difference}"
-                    + " too long for {wanted} (tolerance {tolerance})."),
     CHECK_FAILED("SEW002", "A check does not hold: {telling}"),
-    EASE_TURNED("SEW003", "The ease of seam `{seam}` runs from {low} to {high}: the first must be the smaller."),
     BELOW_RANGE("MEA111", "{name} is {value}, and the draft takes {low} at least.{causes}"),
     ABOVE_RANGE("MEA112", "{name} is {value}, and the draft takes {high} at most.{causes}"),
     EASE_OUT(

@@ -9,6 +9,7 @@ import org.gusset.core.diagnostic.Phrase;
 import org.gusset.core.diagnostic.Place;
 import org.gusset.core.graph.Operation;
 import org.gusset.core.graph.Values;
+import org.gusset.core.measure.Dimension;
 
 /**
  * A finished measure over a measure of the body has an ease within a band. Inputs, in mm: the finished measure, the body's, the
@@ -34,7 +35,7 @@ public record EaseBand(String name, String over, Place place) implements Operati
         Phrase figures = Phrase.of(
                 "finished.figures", "{finished} over {over} {body}, ease {ease}, wanted {low} to {high}", facts);
         boolean holds = ease >= low - Condition.LENGTH_TOLERANCE && ease <= high + Condition.LENGTH_TOLERANCE;
-        return holds
+        Finding finding = holds
                 ? new Finding(name, Finding.Verdict.PASSED, figures, place, Optional.empty())
                 : new Finding(
                         name,
@@ -42,5 +43,7 @@ public record EaseBand(String name, String over, Place place) implements Operati
                         figures,
                         place,
                         Optional.of(Diagnostic.of(CheckCode.EASE_OUT, place, facts)));
+        return finding.with(
+                new Tested("the ease of " + name, Dimension.LENGTH, ease, low, high, Condition.LENGTH_TOLERANCE));
     }
 }

@@ -60,8 +60,9 @@ public record InRange(
                     Diagnostic.of(CheckCode.RANGE_TURNED, place, "name", name, "low", fact(least), "high", fact(most)));
         }
         double slack = HAIR * Math.max(1, Math.abs(value));
+        Tested tested = new Tested(name, dimension, value, least, most, slack);
         if (value >= least - slack && value <= most + slack) {
-            return new Finding(name, Finding.Verdict.PASSED, figures, place, Optional.empty());
+            return new Finding(name, Finding.Verdict.PASSED, figures, place, Optional.empty()).with(tested);
         }
         boolean below = value < least;
         Place where = in.given() instanceof Measurements.Entry entry ? entry.place() : place;
@@ -92,7 +93,7 @@ public record InRange(
             diagnostic =
                     diagnostic.with(new Related(Phrase.of("range.declared", "The draft takes it from here."), place));
         }
-        return failed(figures, diagnostic);
+        return failed(figures, diagnostic).with(tested);
     }
 
     private Finding failed(Phrase figures, Diagnostic diagnostic) {

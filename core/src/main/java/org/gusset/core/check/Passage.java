@@ -10,6 +10,7 @@ import org.gusset.core.diagnostic.Phrase;
 import org.gusset.core.diagnostic.Place;
 import org.gusset.core.graph.Operation;
 import org.gusset.core.graph.Values;
+import org.gusset.core.measure.Dimension;
 
 /**
  * An opening lets something pass. Inputs, in mm: its length round, the girth that must pass, what a fastening opens, and the
@@ -28,14 +29,21 @@ public record Passage(String name, String passes, Place place) implements Operat
             "short", length(girth - round)
         };
         Phrase figures = Phrase.of("opening.figures", "{round} open, {passes} {girth}", facts);
+        Tested tested = new Tested(
+                "the room in " + name,
+                Dimension.LENGTH,
+                round - girth,
+                0,
+                Double.POSITIVE_INFINITY,
+                Condition.LENGTH_TOLERANCE);
         if (round >= girth - Condition.LENGTH_TOLERANCE) {
-            return new Finding(name, Finding.Verdict.PASSED, figures, place, Optional.empty());
+            return new Finding(name, Finding.Verdict.PASSED, figures, place, Optional.empty()).with(tested);
         }
         Diagnostic small = Diagnostic.of(CheckCode.OPENING_SMALL, place, facts)
                 .with(Hint.of(
                         "opening.fastening",
                         "Make the opening {short} larger, or give it a fastening of {short} at least.",
                         facts));
-        return new Finding(name, Finding.Verdict.FAILED, figures, place, Optional.of(small));
+        return new Finding(name, Finding.Verdict.FAILED, figures, place, Optional.of(small)).with(tested);
     }
 }

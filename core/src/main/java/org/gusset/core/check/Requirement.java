@@ -7,6 +7,7 @@ import org.gusset.core.diagnostic.Phrase;
 import org.gusset.core.diagnostic.Place;
 import org.gusset.core.graph.Operation;
 import org.gusset.core.graph.Values;
+import org.gusset.core.measure.Dimension;
 
 /**
  * A condition that must hold.
@@ -20,11 +21,26 @@ public record Requirement(Condition condition, String source, int telling, Place
     @Override
     public Finding apply(Values in) {
         Phrase written = Phrase.of("check.condition", "{source}", "source", source);
+        Tested[] tested = tested(in);
         if (condition.holds(in)) {
-            return new Finding(source, Finding.Verdict.PASSED, written, place, Optional.empty());
+            return new Finding(source, Finding.Verdict.PASSED, written, place, Optional.empty()).with(tested);
         }
         Phrase words = telling < 0 ? written : (Phrase) in.get(telling);
         Diagnostic diagnostic = Diagnostic.of(CheckCode.CHECK_FAILED, place, "telling", words);
-        return new Finding(source, Finding.Verdict.FAILED, written, place, Optional.of(diagnostic));
+        return new Finding(source, Finding.Verdict.FAILED, written, place, Optional.of(diagnostic)).with(tested);
+    }
+
+    /** The amount by which a comparison holds; nothing for conditions of other kinds. */
+    private Tested[] tested(Values in) {
+        boolean denied = condition instanceof Condition.Not;
+        Condition inner = condition instanceof Condition.Not not ? not.condition() : condition;
+        if (!(inner instanceof Condition.Compared compared) || compared.relation() == Condition.Relation.ALIKE) {
+            return new Tested[0];
+        }
+        double room = compared.right().number(in) - compared.left().number(in);
+        double tolerance = compared.dimension().equals(Dimension.LENGTH) ? Condition.LENGTH_TOLERANCE : 0;
+        Tested figure =
+                new Tested(source, compared.dimension(), denied ? -room : room, 0, Double.POSITIVE_INFINITY, tolerance);
+        return new Tested[] {figure};
     }
 }

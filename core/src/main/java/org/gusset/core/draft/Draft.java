@@ -15,6 +15,7 @@ import org.gusset.core.measure.Measurements;
 import org.gusset.core.pattern.Assembly;
 import org.gusset.core.pattern.Piece;
 import org.gusset.core.pattern.TakenUp;
+import org.gusset.core.seam.Walk;
 
 /**
  * A draft ready for any body: the graph and what its nodes stand for. Immutable; may be evaluated by many threads at once. A draft's
@@ -125,8 +126,8 @@ public final class Draft {
     public record ClothNodes(
             String name, Handle<Double> width, Optional<Handle<Double>> length, Optional<String> note) {}
 
-    /** A seam or check: its name and node. */
-    public record CheckNode(String name, Handle<Finding> finding, Place place) {}
+    /** A check, whose node gives a {@link Finding}, or a seam, whose node gives a {@link Walk}. */
+    public record CheckNode(String name, Handle<?> node, Place place) {}
 
     private final Builder content;
     private final Graph graph;

@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.HexFormat;
+import java.util.Iterator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +32,8 @@ import org.gusset.core.measure.Quantity;
 import org.gusset.core.pattern.Assembly;
 import org.gusset.core.pattern.Piece;
 import org.gusset.core.pattern.TakenUp;
+import org.gusset.core.seam.Sewing;
+import org.gusset.core.seam.Walk;
 import org.jspecify.annotations.Nullable;
 
 /** Puts a body's measures and a host's choices into a draft and gathers what comes of it. */
@@ -189,7 +192,6 @@ final class Drafting {
             Evaluation evaluation,
             Map<Handle<?>, Object> given,
             List<Diagnostic> diagnostics) {
-        List<Finding> findings = findings(evaluation);
         List<Cloth> cloths = cloths(evaluation);
         StripPlanning strips = new StripPlanning(cloths);
         List<Piece> pieces = new ArrayList<>();
@@ -224,6 +226,9 @@ final class Drafting {
             }
         }
         all.addAll(strips.diagnostics());
+        Sewing sewing = new SewingOf(draft, evaluation).of(pieces);
+        List<Finding> findings = findings(evaluation, sewing);
+        all.addAll(sewing.diagnostics());
         findings.forEach(f -> f.diagnostic().ifPresent(all::add));
         faultyChecks(evaluation).forEach(all::add);
         List<Diagnostic> sorted = new ArrayList<>(all);
@@ -245,6 +250,7 @@ final class Drafting {
                         List.copyOf(pieceValues),
                         List.copyOf(steps),
                         findings,
+                        sewing,
                         List.copyOf(sorted),
                         fingerprint(choices)));
     }
@@ -275,11 +281,11 @@ final class Drafting {
                         .filter(r -> evaluation.value(m.value()).isPresent())
                         .ifPresent(checks::add));
         draft.options().forEach(o -> o.range().ifPresent(checks::add));
-        draft.checks().forEach(c -> checks.add(c.finding()));
+        draft.checks().forEach(c -> checks.add(c.node()));
         return checks.stream().flatMap(c -> evaluation.fault(c).stream()).toList();
     }
 
-    private List<Finding> findings(Evaluation evaluation) {
+    private List<Finding> findings(Evaluation evaluation, Sewing sewing) {
         List<Finding> findings = new ArrayList<>();
         for (Draft.Measure measure : draft.measures()) {
             measure.range().flatMap(evaluation::value).ifPresent(findings::add);
@@ -287,28 +293,30 @@ final class Drafting {
         for (Draft.Option option : draft.options()) {
             option.range().flatMap(evaluation::value).ifPresent(findings::add);
         }
+        Iterator<Finding> seams = sewing.findings().iterator();
         for (Draft.CheckNode check : draft.checks()) {
-            Evaluation.State state = evaluation.state(check.finding());
-            Optional<Finding> finding = evaluation.value(check.finding());
-            if (finding.isPresent()) {
-                findings.add(finding.get());
-            } else if (state == Evaluation.State.LEFT_OUT) {
-                findings.add(new Finding(
-                        check.name(),
-                        Finding.Verdict.SKIPPED,
-                        Phrase.of("check.skipped", "skipped: a piece that it speaks of is left out by choice"),
-                        check.place(),
-                        Optional.empty()));
+            Object value = evaluation.value(check.node()).orElse(null);
+            if (value instanceof Finding finding) {
+                findings.add(finding);
+            } else if (value instanceof Walk) {
+                findings.add(seams.next());
             } else {
-                findings.add(new Finding(
-                        check.name(),
-                        Finding.Verdict.UNKNOWN,
-                        Phrase.of("check.unknown", "not known: something that it speaks of could not be made"),
-                        check.place(),
-                        Optional.empty()));
+                findings.add(without(check, evaluation.state(check.node())));
             }
         }
         return List.copyOf(findings);
+    }
+
+    private static Finding without(Draft.CheckNode check, Evaluation.State state) {
+        boolean leftOut = state == Evaluation.State.LEFT_OUT;
+        return new Finding(
+                check.name(),
+                leftOut ? Finding.Verdict.SKIPPED : Finding.Verdict.UNKNOWN,
+                leftOut
+                        ? Phrase.of("check.skipped", "skipped: a piece that it speaks of is left out by choice")
+                        : Phrase.of("check.unknown", "not known: something that it speaks of could not be made"),
+                check.place(),
+                Optional.empty());
     }
 
     private List<Cloth> cloths(Evaluation evaluation) {

@@ -7,6 +7,7 @@ import org.gusset.core.evaluate.Evaluation;
 import org.gusset.core.measure.LengthStyle;
 import org.gusset.core.measure.Measurements;
 import org.gusset.core.pattern.Piece;
+import org.gusset.core.seam.Sewing;
 
 /**
  * What a draft gives for one body and one set of choices. Immutable; holds sound pieces only, the rest is in
@@ -32,6 +33,7 @@ public final class Drawing {
             List<PieceValues> pieceValues,
             List<Step> steps,
             List<Finding> findings,
+            Sewing sewing,
             List<Diagnostic> diagnostics,
             String fingerprint) {}
 
@@ -124,6 +126,11 @@ public final class Drawing {
     /** What the checks and seams found, in file order. */
     public List<Finding> findings() {
         return content.findings();
+    }
+
+    /** How the pieces are sewn together: every seam walked from end to end, and in which order. */
+    public Sewing sewing() {
+        return content.sewing();
     }
 
     /** Every message, those of failed checks among them, in file order. */

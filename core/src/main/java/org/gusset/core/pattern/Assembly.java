@@ -21,6 +21,7 @@ import org.gusset.core.diagnostic.Phrase;
 import org.gusset.core.diagnostic.Place;
 import org.gusset.core.geometry.Path;
 import org.gusset.core.geometry.Point;
+import org.gusset.core.geometry.Position;
 import org.gusset.core.geometry.Transform;
 import org.gusset.core.geometry.Vector;
 import org.gusset.core.graph.Operation;
@@ -45,6 +46,7 @@ public record Assembly(
         List<String> folds,
         Optional<GrainInput> grain,
         List<NotchInput> notches,
+        List<SeamNotchInput> seamNotches,
         List<MarkInput> marks,
         List<Integer> fullness,
         List<Integer> labels,
@@ -87,6 +89,13 @@ public record Assembly(
     /** A notch at a place on an edge; of an altered outline the edge is found by its name. */
     public record NotchInput(String edge, int path, PlaceOnPath at, int strokes, Place place) {}
 
+    /** A notch that a seam asks for at a point, on whichever of the edges it lies. */
+    public record SeamNotchInput(List<String> edges, int point, int strokes, Place place) {
+        public SeamNotchInput {
+            edges = List.copyOf(edges);
+        }
+    }
+
     /** A mark. */
     public sealed interface MarkInput {
         /** At a point. */
@@ -115,6 +124,7 @@ public record Assembly(
         cuts = List.copyOf(cuts);
         folds = List.copyOf(folds);
         notches = List.copyOf(notches);
+        seamNotches = List.copyOf(seamNotches);
         marks = List.copyOf(marks);
         fullness = List.copyOf(fullness);
         labels = List.copyOf(labels);
@@ -152,6 +162,9 @@ public record Assembly(
         }
         for (NotchInput notch : notches) {
             notch(notch, in, drawn, part).ifPresent(notched::add);
+        }
+        for (SeamNotchInput notch : seamNotches) {
+            seamNotch(notch, in, drawn).ifPresent(notched::add);
         }
         for (MarkInput mark : marks) {
             marks(mark, in, marked);
@@ -237,6 +250,19 @@ public record Assembly(
         }
         Point at = edge.at(notch.at().along(in, edge));
         return Optional.of(new PieceSpec.NotchSpec(notch.edge(), at, notch.strokes(), notch.place()));
+    }
+
+    /** Where a seam's notch lies; nowhere if the point is on no edge, which is told at the seam. */
+    private static Optional<PieceSpec.NotchSpec> seamNotch(SeamNotchInput notch, Values in, List<DrawnEdge> drawn) {
+        Point at = in.point(notch.point());
+        for (DrawnEdge edge : drawn) {
+            Position on = edge.path().nearest(at);
+            boolean end = on.s() <= Notching.OFF || on.s() >= edge.path().length() - Notching.OFF;
+            if (notch.edges().contains(edge.name()) && on.distance() <= Notching.OFF && !end) {
+                return Optional.of(new PieceSpec.NotchSpec(edge.name(), on.point(), notch.strokes(), notch.place()));
+            }
+        }
+        return Optional.empty();
     }
 
     /** The inputs with every point and path turned over. */

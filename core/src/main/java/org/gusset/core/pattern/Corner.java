@@ -28,6 +28,8 @@ public record Corner(String first, String second, Form form, String to) {
          */
         MIRRORED,
         /** Cut off like a long mitre, but where the wider allowance ends. */
-        BLUNT
+        BLUNT,
+        /** The piece is meant to make a point or a dip there when it is opened out of the fold; the cutting lines are mitred. */
+        POINTED
     }
 }

@@ -81,7 +81,7 @@ public final class PieceMaker {
         if (telling.hasErrors()) {
             return Optional.empty();
         }
-        Optional<CuttingLine.Laid> laid = new CuttingLine(outline, allowances, fold, spec.corners(), telling).laid();
+        Optional<CuttingLine.Laid> laid = new CuttingLine(outline, allowances, fold, shaped(), telling).laid();
         if (laid.isEmpty()) {
             return Optional.empty();
         }
@@ -104,6 +104,13 @@ public final class PieceMaker {
         fullness(notching, notches);
         return Optional.of(
                 new Piece(spec.name(), edges, cutting, cuts, grain(edges), notches, marks(edges), spec.labels()));
+    }
+
+    /** What is said of the cutting line at corners. */
+    private List<Corner> shaped() {
+        return spec.corners().stream()
+                .filter(c -> c.form() != Corner.Form.POINTED)
+                .toList();
     }
 
     private List<Mark> marks(List<Edge> edges) {

@@ -228,7 +228,7 @@ public sealed interface Statement {
     /** {@code hem 4 cm turned up}, {@code centre none} (amount empty). */
     record EdgeAllowance(Expr.Reference edge, Optional<Expr> amount, boolean turnedUp, Span span) {}
 
-    /** {@code corner a, b mitred}, {@code squared to a}, {@code mirrored to a}, {@code blunt}. */
+    /** {@code corner a, b mitred}, {@code squared to a}, {@code mirrored to a}, {@code blunt}, {@code pointed}. */
     record Corner(Expr.Reference first, Expr.Reference second, CornerForm form, Optional<Expr.Reference> to, Span span)
             implements Statement {}
 
@@ -237,7 +237,8 @@ public sealed interface Statement {
         MITRED,
         SQUARED,
         MIRRORED,
-        BLUNT
+        BLUNT,
+        POINTED
     }
 
     /** {@code cut n [pair(s), left, right, layers, on fold edge] [from cloth] [without allowance, with allowance 5 mm]}. */

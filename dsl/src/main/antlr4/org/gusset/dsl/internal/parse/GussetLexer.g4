@@ -166,6 +166,7 @@ PARALLEL: 'parallel';
 PASSES: 'passes';
 PLACED: 'placed';
 PLEATS: 'pleats';
+POINTED: 'pointed';
 PRESSED: 'pressed';
 REPEAT: 'repeat';
 SHRINKS: 'shrinks';

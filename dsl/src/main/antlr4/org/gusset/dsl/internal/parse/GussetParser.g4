@@ -216,7 +216,7 @@ leadingProduct: (amount | call) ((TIMES | DIV) unary)*;
 
 edgeAllowance: reference (NONE | sum) TURNED_UP?;
 
-corner: CORNER reference COMMA reference (MITRED | SQUARED TO reference | MIRRORED TO reference | BLUNT);
+corner: CORNER reference COMMA reference (MITRED | SQUARED TO reference | MIRRORED TO reference | BLUNT | POINTED);
 
 cut
     : CUT sum (PAIR | PAIRS | LEFT | RIGHT | LAYERS | ON FOLD reference)? (FROM name)?
@@ -393,6 +393,7 @@ name
     | PASSES
     | PLACED
     | PLEATS
+    | POINTED
     | PRESSED
     | REPEAT
     | SHRINKS

@@ -113,7 +113,7 @@ public final class Lowering {
         checked.pieces().forEach(this::pieceNodes);
         for (CheckedDraft.Check check : checked.checks()) {
             if (!check.finding().broken()) {
-                draft.add(new Draft.CheckNode(check.name(), finding(check.finding()), check.span()));
+                draft.add(new Draft.CheckNode(check.name(), check(check.finding()), check.span()));
             }
         }
     }
@@ -266,6 +266,11 @@ public final class Lowering {
     private static Optional<Draft.Named> named(Symbol symbol, @Nullable Handle<?> handle) {
         Dimension dimension = symbol.type().dimension();
         return Optional.ofNullable(handle).map(h -> new Draft.Named(symbol.name(), h, h, dimension));
+    }
+
+    /** The node of a check, which gives a finding, or of a seam, which gives a walk. */
+    private Handle<?> check(Term term) {
+        return term.type().equals(Type.SEAM) ? handle(term) : finding(term);
     }
 
     private Handle<Finding> finding(Term term) {

@@ -8,6 +8,7 @@ import org.gusset.core.geometry.Point;
 import org.gusset.core.pattern.Dart;
 import org.gusset.core.pattern.Fullness;
 import org.gusset.core.pattern.Piece;
+import org.gusset.core.seam.Walk;
 import org.gusset.dsl.internal.resolve.Type;
 
 /** The Java types of values. */
@@ -25,6 +26,8 @@ final class Types {
             return Changed.class;
         } else if (type.equals(Type.FULLNESS)) {
             return Fullness.class;
+        } else if (type.equals(Type.SEAM)) {
+            return Walk.class;
         } else if (type.equals(Type.DART)) {
             return Dart.class;
         } else if (type.path()) {

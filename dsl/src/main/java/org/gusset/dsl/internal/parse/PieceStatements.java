@@ -265,6 +265,8 @@ final class PieceStatements {
             form = Statement.CornerForm.SQUARED;
         } else if (context.MIRRORED() != null) {
             form = Statement.CornerForm.MIRRORED;
+        } else if (context.POINTED() != null) {
+            form = Statement.CornerForm.POINTED;
         }
         Optional<Expr.Reference> to =
                 context.reference().size() > 2 ? Optional.of(exprs.reference(context.reference(2))) : Optional.empty();

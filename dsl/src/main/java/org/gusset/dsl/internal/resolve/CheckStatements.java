@@ -2,11 +2,9 @@ package org.gusset.dsl.internal.resolve;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.gusset.core.check.EaseBand;
 import org.gusset.core.check.Passage;
 import org.gusset.core.check.Requirement;
-import org.gusset.core.check.Seam;
 import org.gusset.core.construct.Condition;
 import org.gusset.core.construct.Formula;
 import org.gusset.core.diagnostic.Span;
@@ -19,9 +17,11 @@ final class CheckStatements {
     private final Expressions expressions;
     private final Messages messages;
     private final Context at;
+    private final SeamStatements seams;
 
     /** @param at where the checks stand */
-    CheckStatements(Expressions expressions, Messages messages, Context at) {
+    CheckStatements(Expressions expressions, SeamStatements seams, Messages messages, Context at) {
+        this.seams = seams;
         this.expressions = expressions;
         this.messages = messages;
         this.at = at;
@@ -30,7 +30,7 @@ final class CheckStatements {
     /** The check that a statement makes, if it makes one. */
     Optional<CheckedDraft.Check> check(Statement statement) {
         if (statement instanceof Statement.Seam seam) {
-            return Optional.of(seam(seam));
+            return Optional.of(seams.seam(seam));
         } else if (statement instanceof Statement.Check check) {
             return Optional.of(requirement(check));
         } else if (statement instanceof Statement.Finished finished) {
@@ -42,15 +42,31 @@ final class CheckStatements {
     }
 
     private CheckedDraft.Check requirement(Statement.Check check) {
-        Inputs in = new Inputs(expressions.truth(check.condition(), at, "What stands after `check`"));
+        Term truth = expressions.truth(check.condition(), at, "What stands after `check`");
+        Inputs in = new Inputs();
+        Condition condition = condition(truth, in);
         int telling = -1;
         if (check.telling().isPresent()) {
             telling = in.add(expressions.words(check.telling().get(), at));
         }
         String source = messages.text(check.condition().span());
-        Requirement requirement = new Requirement(new Condition.Input(0), source, telling, check.span());
+        Requirement requirement = new Requirement(condition, source, telling, check.span());
         return new CheckedDraft.Check(
                 source, expressions.made(requirement, in, Type.TRUTH, check.span()), check.span());
+    }
+
+    /** A comparison as such, so that the amount by which it holds is known; any other truth as an input. */
+    private static Condition condition(Term truth, Inputs in) {
+        if (truth instanceof Term.Not not && not.operand() instanceof Term.Compared) {
+            return new Condition.Not(condition(not.operand(), in));
+        } else if (truth instanceof Term.Compared compared && !truth.broken()) {
+            return new Condition.Compared(
+                    compared.relation(),
+                    in.formula(compared.left()),
+                    in.formula(compared.right()),
+                    compared.left().type().dimension());
+        }
+        return new Condition.Input(in.add(truth));
     }
 
     private Term sum(List<Expr> paths) {
@@ -63,49 +79,6 @@ final class CheckStatements {
             sum = sum == null ? length : new Term.Arithmetic(Formula.Sign.PLUS, sum, length, Type.LENGTH, path.span());
         }
         return sum == null ? new Term.Broken(paths.get(0).span()) : sum;
-    }
-
-    private String words(List<Expr> paths) {
-        return paths.stream().map(p -> messages.text(p.span())).collect(Collectors.joining(" + "));
-    }
-
-    private CheckedDraft.Check seam(Statement.Seam seam) {
-        Inputs in = new Inputs(sum(seam.first()), sum(seam.second()));
-        Span span = seam.span();
-        Term low = new Term.Constant(Quantity.length(0), span);
-        Term high = low;
-        if (seam.ease().isPresent()) {
-            low = lengthOrShare(seam.ease().get().low(), "The least ease");
-            high = lengthOrShare(seam.ease().get().high(), "The most ease");
-        }
-        Term within = seam.within()
-                .map(w -> expressions.length(w, at, "A tolerance"))
-                .orElse(new Term.Constant(Quantity.length(Seam.TOLERANCE), span));
-        if (!seam.matching().isEmpty()) {
-            messages.tell(ResolveCode.NOT_CHECKED, seam.matching().get(0).span(), "form", "matching");
-        }
-        if (!seam.meeting().isEmpty()) {
-            messages.tell(ResolveCode.NOT_CHECKED, seam.meeting().get(0).span(), "form", "meeting");
-        }
-        Seam operation = new Seam(
-                seam.name().text(),
-                words(seam.first()),
-                words(seam.second()),
-                in.formula(low),
-                in.formula(high),
-                low.type().equals(Type.NUMBER),
-                high.type().equals(Type.NUMBER),
-                in.formula(within),
-                span);
-        return new CheckedDraft.Check(seam.name().text(), expressions.made(operation, in, Type.TRUTH, span), span);
-    }
-
-    private Term lengthOrShare(Expr expr, String what) {
-        Term term = expressions.amount(expr, at, what);
-        // A share has its sign of percent; a bare number is a length whose unit was forgotten.
-        boolean share =
-                term.type().equals(Type.NUMBER) && messages.text(expr.span()).endsWith("%");
-        return share || term.broken() || term.type().equals(Type.LENGTH) ? term : expressions.length(expr, at, what);
     }
 
     private CheckedDraft.Check finished(Statement.Finished finished) {

@@ -185,7 +185,8 @@ final class FileStatements {
 
     CheckedDraft draft(Home first, List<CheckedDraft.Piece> pieces, List<CheckedDraft.Piece> lent) {
         DraftTree tree = first.tree();
-        CheckStatements stated = new CheckStatements(expressions, messages, checking());
+        SeamStatements seams = new SeamStatements(expressions, resolver, messages, checking());
+        CheckStatements stated = new CheckStatements(expressions, seams, messages, checking());
         String title = "";
         String note = "";
         List<CheckedDraft.Measure> measures = new ArrayList<>();
@@ -221,7 +222,7 @@ final class FileStatements {
             }
             checks.addAll(settings.checks(home));
         }
-        checks.addAll(new PartSeams(expressions, checking()).checks(first));
+        checks.addAll(new PartSeams(seams).checks(first));
         if (!titled && !tree.statements().isEmpty()) {
             Span span = tree.statements().get(0).span();
             messages.tell(ResolveCode.NO_TITLE, span);

@@ -172,9 +172,24 @@ final class Functions {
         if (length.broken() || !(path instanceof Term.Ref edge)) {
             return length;
         }
-        Scope scope = edge.symbol().scope();
+        Term sewn = length;
+        for (Symbol one : taken(edge.symbol(), at)) {
+            Term whole = expressions.use(one, length.span(), at);
+            Term intake =
+                    expressions.made(new DartConstruction.Intake(), new Inputs(whole), Type.LENGTH, length.span());
+            if (intake.broken()) {
+                return intake;
+            }
+            sewn = new Term.Arithmetic(Formula.Sign.MINUS, sewn, intake, Type.LENGTH, length.span());
+        }
+        return sewn;
+    }
+
+    /** The darts, gathers and pleats of an edge, as it is seen from a place. */
+    List<Symbol> taken(Symbol edge, Context at) {
+        Scope scope = edge.scope();
         List<Symbol> taken = new ArrayList<>();
-        for (Symbol dart : resolver.names().dartsOn(scope, edge.symbol().name())) {
+        for (Symbol dart : resolver.names().dartsOn(scope, edge.name())) {
             boolean openedLater = dart.statement() instanceof Statement.Pivot
                     && dart.scope() == at.scope()
                     && dart.position() > at.position();
@@ -186,19 +201,9 @@ final class Functions {
         boolean changedLater = scope == at.scope()
                 && resolver.changes().of(scope).stream().anyMatch(c -> c.position() > at.position());
         if (!changedLater) {
-            taken.addAll(resolver.fullness().on(scope, edge.symbol().name()));
+            taken.addAll(resolver.fullness().on(scope, edge.name()));
         }
-        Term sewn = length;
-        for (Symbol one : taken) {
-            Term whole = expressions.use(one, length.span(), at);
-            Term intake =
-                    expressions.made(new DartConstruction.Intake(), new Inputs(whole), Type.LENGTH, length.span());
-            if (intake.broken()) {
-                return intake;
-            }
-            sewn = new Term.Arithmetic(Formula.Sign.MINUS, sewn, intake, Type.LENGTH, length.span());
-        }
-        return sewn;
+        return taken;
     }
 
     private Term piece(Expr.Call call, PieceMeasure measure, Context at) {
@@ -214,7 +219,7 @@ final class Functions {
     }
 
     /** The edge of a piece's outline that a name means; empty if it means none, which is told. */
-    private Optional<Symbol> edge(Expr.Reference reference, Context at) {
+    Optional<Symbol> edge(Expr.Reference reference, Context at) {
         Optional<Symbol> edge = resolver.names().lookUp(reference, at);
         if (edge.isEmpty() || edge.get().type().broken() || resolver.names().lacksOutline(edge.get())) {
             return Optional.empty();

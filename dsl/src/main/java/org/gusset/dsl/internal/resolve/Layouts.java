@@ -54,6 +54,7 @@ final class Layouts {
         private final Set<String> folds = new LinkedHashSet<>();
         private Optional<Assembly.GrainInput> grain = Optional.empty();
         private final List<Assembly.NotchInput> notches = new ArrayList<>();
+        private final List<Assembly.SeamNotchInput> seamNotches = new ArrayList<>();
         private final List<Assembly.MarkInput> marks = new ArrayList<>();
         private final List<Integer> fullness = new ArrayList<>();
         private final List<Integer> labels = new ArrayList<>();
@@ -90,6 +91,9 @@ final class Layouts {
             for (int i = 0; i < body.entries().size(); i++) {
                 statement(body.entries().get(i).statement(), at(i));
             }
+            for (SeamNotches.Spot spot : SeamNotches.of(body)) {
+                seamNotch(spot);
+            }
             for (Symbol symbol : resolver.fullness().of(scope)) {
                 fullness.add(in.add(expressions.use(symbol, symbol.span(), new Context(scope, uses, -1))));
             }
@@ -107,6 +111,7 @@ final class Layouts {
                     List.copyOf(folds),
                     grain,
                     notches,
+                    seamNotches,
                     marks,
                     fullness,
                     labels,
@@ -276,6 +281,7 @@ final class Layouts {
                     case SQUARED -> Corner.Form.SQUARED;
                     case MIRRORED -> Corner.Form.MIRRORED;
                     case BLUNT -> Corner.Form.BLUNT;
+                    case POINTED -> Corner.Form.POINTED;
                 };
                 corners.add(new Corner(first, second, form, to));
             }
@@ -340,6 +346,19 @@ final class Layouts {
                 return;
             }
             notches.add(new Assembly.NotchInput(name, path, place, Math.max(1, notch.strokes()), notch.span()));
+        }
+
+        /** A notch that a seam asks for where it matches points. */
+        private void seamNotch(SeamNotches.Spot spot) {
+            Context at = new Context(scope, uses, -1);
+            messages.quiet();
+            Term point = expressions.term(spot.point(), at);
+            messages.loud();
+            // What is wrong with the point is told at the seam.
+            if (point.type().equals(Type.POINT) && !point.broken()) {
+                seamNotches.add(new Assembly.SeamNotchInput(
+                        List.copyOf(edges.keySet()), in.add(point), spot.strokes(), spot.place()));
+            }
         }
 
         /** A notch of a piece that is changed: the point where it was said to be, moved with the edge. */

@@ -5,23 +5,18 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.gusset.core.check.Seam;
 import org.gusset.core.diagnostic.Span;
-import org.gusset.core.measure.Quantity;
 import org.gusset.dsl.syntax.DraftTree;
 import org.gusset.dsl.syntax.Expr;
-import org.gusset.dsl.syntax.Name;
 import org.gusset.dsl.syntax.Statement;
 import org.gusset.dsl.syntax.TreeWalk;
 
 /** The seams between two parts that are taken from one piece at one line: they are checked without being stated. */
 final class PartSeams {
-    private final Expressions expressions;
-    private final Context at;
+    private final SeamStatements seams;
 
-    PartSeams(Expressions expressions, Context at) {
-        this.expressions = expressions;
-        this.at = at;
+    PartSeams(SeamStatements seams) {
+        this.seams = seams;
     }
 
     List<CheckedDraft.Check> checks(Home home) {
@@ -78,25 +73,10 @@ final class PartSeams {
 
     private CheckedDraft.Check seam(PieceBody first, PieceBody second) {
         Span span = second.piece().head();
-        Inputs in = new Inputs(length(first, span), length(second, span));
-        Term none = new Term.Constant(Quantity.length(0), span);
-        String name = edge(first) + " to " + edge(second);
-        Seam seam = new Seam(
-                name,
-                edge(first),
-                edge(second),
-                in.formula(none),
-                in.formula(none),
-                false,
-                false,
-                in.formula(new Term.Constant(Quantity.length(Seam.TOLERANCE), span)),
-                span);
-        return new CheckedDraft.Check(name, expressions.made(seam, in, Type.TRUTH, span), span);
+        return seams.plain(edge(first) + " to " + edge(second), reference(first, span), reference(second, span), span);
     }
 
-    private Term length(PieceBody body, Span span) {
-        Expr.Reference edge = new Expr.Reference(
-                List.of(new Name(body.name(), span), new Name(body.newEdge().orElseThrow(), span)), false, span);
-        return expressions.functions().length(edge, true, at);
+    private static Expr.Reference reference(PieceBody body, Span span) {
+        return SeamStatements.edge(body.name(), body.newEdge().orElseThrow(), span);
     }
 }

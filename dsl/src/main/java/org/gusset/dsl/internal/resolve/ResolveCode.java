@@ -40,6 +40,8 @@ public enum ResolveCode implements Code {
             "No `{name}` suits both drafts: here it is from {low} to {high}, in `{file}` from {otherLow} to {otherHigh}."),
     MEASURE_UNLIKE("KND028", "`{name}` is {kind} here and {otherKind} in `{file}`."),
     DRAFT_AS_VALUE("KND029", "`{name}` is a draft that is used; what it holds is said with a dot."),
+    SEWN_AT_THE_CUT("KND030", "A seam joins edges at their stitching lines; a cut edge is not sewn."),
+    WHOSE_POINT("KND031", "`{name}` is a point of {pieces}, and both lie on this side of the seam."),
     MISPLACED_WAY("KND012", "A way such as `{text}` can stand after `heading` only."),
     MISPLACED_ALL("KND013", "`all` can stand in `length(...)`, `sewn(...)` and seams only."),
     NO_TITLE("KND014", Severity.WARNING, "The file has no `draft \"title\"`, so sheets cannot say what they show."),

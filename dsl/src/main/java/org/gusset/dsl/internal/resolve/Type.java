@@ -31,6 +31,9 @@ public sealed interface Type {
     /** An edge of a part of a piece, which the part may lack. */
     Type EDGE_OR_NONE = new Plain("an edge or none");
 
+    /** A seam with all that it joins, which has no value in the draft. */
+    Type SEAM = new Plain("a seam");
+
     Type WAY = new Plain("a way");
     Type CLOTH = new Plain("a cloth");
     Type RULE = new Plain("a rule");

@@ -1,0 +1,235 @@
+package org.gusset.core.seam;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.gusset.core.pattern.Edge;
+
+/**
+ * Finds which end of one side of a seam comes to which end of the other, and which way each edge runs. A draft names edges, not
+ * their ends: two edges in a row share a corner, or corners that another seam brings together; of the ways that remain the one is
+ * taken in which matched points, notches and the edges beside the ends agree best.
+ */
+final class Directions {
+    /** A side of more edges than this is walked as written. */
+    private static final int MOST_RUNS = 8;
+
+    /** What a mark without a partner costs, in mm. */
+    private static final double ALONE = 30;
+
+    /** What one agreement of the edges beside two ends is worth, in mm. */
+    private static final double AGREEMENT = 20;
+
+    private final Sides sides;
+    private final Corners corners;
+
+    Directions(Sides sides, Corners corners) {
+        this.sides = sides;
+        this.corners = corners;
+    }
+
+    /** Both sides of a seam, beginning at the same end. */
+    record Pair(WalkedSide first, WalkedSide second) {}
+
+    /** The pairs for all seams, in order. */
+    List<Pair> of(List<Walk> walks) {
+        List<Optional<Pair>> found = new ArrayList<>();
+        walks.forEach(w -> found.add(Optional.empty()));
+        int left = walks.size();
+        boolean waits = true;
+        while (left > 0) {
+            boolean moved = false;
+            for (int i = 0; i < walks.size(); i++) {
+                Walk walk = walks.get(i);
+                boolean ready = !waits || (ready(walk.first()) && ready(walk.second()));
+                if (found.get(i).isEmpty() && ready) {
+                    Pair pair = best(walk);
+                    join(pair);
+                    found.set(i, Optional.of(pair));
+                    left--;
+                    moved = true;
+                    waits = true;
+                }
+            }
+            waits = moved;
+        }
+        return found.stream().map(Optional::orElseThrow).toList();
+    }
+
+    /** True if every two edges in a row can be joined. */
+    private boolean ready(List<Run> runs) {
+        return joints(runs, ways(runs)) == runs.size() - 1;
+    }
+
+    private static List<List<Boolean>> ways(List<Run> runs) {
+        List<List<Boolean>> ways = new ArrayList<>();
+        int count = runs.size() > MOST_RUNS ? 1 : 1 << runs.size();
+        for (int bits = 0; bits < count; bits++) {
+            List<Boolean> way = new ArrayList<>();
+            for (int i = 0; i < runs.size(); i++) {
+                way.add((bits >> Math.min(i, 30) & 1) == 1);
+            }
+            ways.add(way);
+        }
+        return ways;
+    }
+
+    private int joints(List<Run> runs, List<List<Boolean>> ways) {
+        int most = 0;
+        for (List<Boolean> way : ways) {
+            most = Math.max(most, joints(runs, way, 0));
+        }
+        return most;
+    }
+
+    /** How many of the edges in a row are joined when they run this way. */
+    private int joints(List<Run> runs, List<Boolean> way, int counted) {
+        int joints = counted;
+        for (int i = 0; i + 1 < runs.size(); i++) {
+            if (joined(
+                    new WalkedSide.Leg(runs.get(i), way.get(i), 0),
+                    new WalkedSide.Leg(runs.get(i + 1), way.get(i + 1), 0))) {
+                joints++;
+            }
+        }
+        return joints;
+    }
+
+    /** True if one edge goes on where the other ends: at one corner, or at corners that a seam joins. */
+    boolean joined(WalkedSide.Leg one, WalkedSide.Leg next) {
+        return corners.joined(
+                corners.of(one.run().piece(), one.end()), corners.of(next.run().piece(), next.start()));
+    }
+
+    private List<WalkedSide> candidates(List<Run> runs) {
+        List<List<Boolean>> ways = ways(runs);
+        int most = joints(runs, ways);
+        List<WalkedSide> candidates = new ArrayList<>();
+        for (List<Boolean> way : ways) {
+            if (joints(runs, way, 0) == most) {
+                candidates.add(WalkedSide.of(runs, way));
+            }
+        }
+        return candidates;
+    }
+
+    private Pair best(Walk walk) {
+        Pair best = null;
+        double least = Double.POSITIVE_INFINITY;
+        for (WalkedSide first : candidates(walk.first())) {
+            for (WalkedSide second : candidates(walk.second())) {
+                for (WalkedSide turned : List.of(second, second.backwards())) {
+                    Pair pair = new Pair(first, turned);
+                    double cost = cost(walk, pair);
+                    if (cost < least - 1e-9) {
+                        best = pair;
+                        least = cost;
+                    }
+                }
+            }
+        }
+        if (best == null) {
+            throw new IllegalStateException("a seam without edges");
+        }
+        return best;
+    }
+
+    private double cost(Walk walk, Pair pair) {
+        double cost = 0;
+        for (Walk.Match match : walk.matches()) {
+            List<Double> one = pair.first().places(match.first());
+            List<Double> other = pair.second().places(match.second());
+            if (!one.isEmpty() && !other.isEmpty()) {
+                cost += 100 * nearest(one.get(0), other, pair);
+            }
+        }
+        List<SeamMark> first = sides.marks(pair.first());
+        List<SeamMark> second = sides.marks(pair.second());
+        cost += apart(first, second, pair) + apart(second, first, new Pair(pair.second(), pair.first()));
+        cost -= AGREEMENT * (agreement(pair, true) + agreement(pair, false));
+        return cost - AGREEMENT * (folded(pair.first()) + folded(pair.second()));
+    }
+
+    private static double nearest(double at, List<Double> others, Pair pair) {
+        double least = Double.POSITIVE_INFINITY;
+        for (double other : others) {
+            double fromStart = Math.abs(at - other);
+            double fromEnd =
+                    Math.abs(pair.first().length() - at - (pair.second().length() - other));
+            least = Math.min(least, Math.min(fromStart, fromEnd));
+        }
+        return least;
+    }
+
+    private static double apart(List<SeamMark> marks, List<SeamMark> others, Pair pair) {
+        double cost = 0;
+        for (SeamMark mark : marks) {
+            List<Double> alike = new ArrayList<>();
+            for (SeamMark other : others) {
+                if (other.strokes() == mark.strokes() || other.joint()) {
+                    alike.add(other.at());
+                }
+            }
+            if (!mark.joint()) {
+                cost += Math.min(ALONE, nearest(mark.at(), alike, pair));
+            }
+        }
+        return cost;
+    }
+
+    /** How well the edges beside an end of both sides agree: one name, both on a fold, both hems. */
+    private int agreement(Pair pair, boolean atStart) {
+        Optional<Edge> one =
+                sides.neighbour(atStart ? pair.first().first() : pair.first().last(), atStart);
+        Optional<Edge> other =
+                sides.neighbour(atStart ? pair.second().first() : pair.second().last(), atStart);
+        if (one.isEmpty() || other.isEmpty()) {
+            return 0;
+        }
+        int agreement = 0;
+        if (one.get().name().equals(other.get().name())) {
+            agreement += 2;
+        }
+        if (one.get().onFold() && other.get().onFold()) {
+            agreement += 2;
+        }
+        if (one.get().allowance().turnedUp() && other.get().allowance().turnedUp()) {
+            agreement += 1;
+        }
+        return agreement;
+    }
+
+    /** How many copies go on into the next across the fold between them. */
+    private int folded(WalkedSide side) {
+        int folded = 0;
+        for (int i = 0; i + 1 < side.legs().size(); i++) {
+            WalkedSide.Leg leg = side.legs().get(i);
+            WalkedSide.Leg next = side.legs().get(i + 1);
+            boolean same = leg.run().equals(next.run()) && leg.reversed() != next.reversed();
+            if (same && sides.neighbour(leg, false).map(Edge::onFold).orElse(false)) {
+                folded++;
+            }
+        }
+        return folded;
+    }
+
+    /** Notes which corners the seam brings together. */
+    private void join(Pair pair) {
+        join(pair.first().first(), true, pair.second().first(), true);
+        join(pair.first().last(), false, pair.second().last(), false);
+        for (WalkedSide.Leg one : pair.first().legs()) {
+            for (WalkedSide.Leg other : pair.second().legs()) {
+                boolean start = one.from() > 0 && Math.abs(one.from() - other.from()) <= 2 * Walking.TOLERANCE;
+                if (start) {
+                    join(one, true, other, true);
+                }
+            }
+        }
+    }
+
+    private void join(WalkedSide.Leg one, boolean oneStart, WalkedSide.Leg other, boolean otherStart) {
+        int a = corners.of(one.run().piece(), oneStart ? one.start() : one.end());
+        int b = corners.of(other.run().piece(), otherStart ? other.start() : other.end());
+        corners.join(a, b);
+    }
+}

@@ -1,0 +1,310 @@
+package org.gusset.core.seam;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.gusset.core.diagnostic.Diagnostic;
+import org.gusset.core.diagnostic.Hint;
+import org.gusset.core.diagnostic.Phrase;
+import org.gusset.core.diagnostic.Related;
+import org.gusset.core.pattern.Edge;
+
+/**
+ * What must be sewn before what. A seam that goes on from one edge to another needs the seam that joins their corners first; a side
+ * that is closed to a ring cannot be sewn to one that is still flat and will be closed later. The seams' order is that of the file.
+ */
+final class SewingOrder {
+    private final List<SewnSeam> seams;
+    private final Corners corners;
+    private final Sides sides;
+
+    /** Two corners that a seam brings together. */
+    private record Join(int one, int other, int seam) {}
+
+    private final List<Join> joins = new ArrayList<>();
+
+    SewingOrder(List<SewnSeam> seams, Corners corners, Sides sides) {
+        this.seams = seams;
+        this.corners = corners;
+        this.sides = sides;
+        for (int i = 0; i < seams.size(); i++) {
+            SewnSeam seam = seams.get(i);
+            join(seam.first().first(), seam.second().first(), true, i);
+            join(seam.first().last(), seam.second().last(), false, i);
+            for (WalkedSide.Leg one : seam.first().legs()) {
+                for (WalkedSide.Leg other : seam.second().legs()) {
+                    if (one.from() > 0 && Math.abs(one.from() - other.from()) <= 2 * Walking.TOLERANCE) {
+                        join(one, other, true, i);
+                    }
+                }
+            }
+        }
+    }
+
+    private void join(WalkedSide.Leg one, WalkedSide.Leg other, boolean start, int seam) {
+        joins.add(new Join(corner(one, start), corner(other, start), seam));
+    }
+
+    private int corner(WalkedSide.Leg leg, boolean start) {
+        return corners.of(leg.run().piece(), start ? leg.start() : leg.end());
+    }
+
+    /** For each seam the numbers of the seams that must be sewn before it, and what is wrong. */
+    record Found(List<Set<Integer>> needs, List<Diagnostic> wrong) {}
+
+    Found found() {
+        List<Set<Integer>> needs = new ArrayList<>();
+        List<Diagnostic> wrong = new ArrayList<>();
+        List<Diagnostic> early = new ArrayList<>();
+        for (int i = 0; i < seams.size(); i++) {
+            Set<Integer> before = new TreeSet<>();
+            needs.add(before);
+            SewnSeam seam = seams.get(i);
+            needs(i, seam.first(), seam.second(), before, wrong, early);
+            needs(i, seam.second(), seam.first(), before, wrong, early);
+        }
+        Set<Integer> circle = circle(needs);
+        if (!circle.isEmpty()) {
+            SewnSeam first = seams.get(circle.iterator().next());
+            wrong.add(Diagnostic.of(
+                            SeamCode.SEWN_IN_CIRCLE,
+                            first.walk().place(),
+                            "seams",
+                            String.join(
+                                    ", ",
+                                    circle.stream()
+                                            .map(c -> "`" + seams.get(c).name() + "`")
+                                            .toList()))
+                    .with(Hint.of(
+                            "order.split", "Split one of them where it crosses another, and sew it in two goes.")));
+        } else {
+            wrong.addAll(early);
+        }
+        for (int i = 0; i < seams.size(); i++) {
+            rings(i, wrong);
+        }
+        return new Found(needs, wrong);
+    }
+
+    private void needs(
+            int seam,
+            WalkedSide side,
+            WalkedSide opposite,
+            Set<Integer> before,
+            List<Diagnostic> wrong,
+            List<Diagnostic> early) {
+        Set<String> told = new LinkedHashSet<>();
+        for (int k = 0; k + 1 < side.legs().size(); k++) {
+            WalkedSide.Leg one = side.legs().get(k);
+            WalkedSide.Leg next = side.legs().get(k + 1);
+            int from = corner(one, false);
+            int to = corner(next, true);
+            // Where both sides go on to another copy, each copy may be sewn for itself.
+            boolean apart = one.run()
+                            .equals(side.legs().get(side.legs().size() - 1).run())
+                    && next.run().equals(side.first().run())
+                    && opposite.legs().stream()
+                            .anyMatch(l -> l.from() > 0 && Math.abs(l.from() - next.from()) <= 2 * Walking.TOLERANCE);
+            if (from == to
+                    || apart
+                    || one.run().piece().isEmpty()
+                    || next.run().piece().isEmpty()) {
+                continue;
+            }
+            Optional<Set<Integer>> way = way(from, to, seam);
+            if (way.isEmpty()) {
+                way = way(from, to, Integer.MAX_VALUE);
+                way.ifPresent(w -> w.remove(seam));
+            }
+            SewnSeam here = seams.get(seam);
+            if (way.isEmpty()) {
+                if (told.add(one.run().words() + next.run().words())) {
+                    wrong.add(Diagnostic.of(
+                                    SeamCode.NOT_JOINED,
+                                    next.run().place(),
+                                    "seam",
+                                    here.name(),
+                                    "one",
+                                    one.run().words(),
+                                    "other",
+                                    next.run().words())
+                            .with(Hint.of(
+                                    "seam.join", "Add the seam that joins them, or name the edges in their order.")));
+                }
+                continue;
+            }
+            before.addAll(way.get());
+            for (int other : way.get()) {
+                if (other > seam && told.add(seams.get(other).name())) {
+                    early.add(Diagnostic.of(
+                                    SeamCode.SEWN_TOO_EARLY,
+                                    here.walk().place(),
+                                    "seam",
+                                    here.name(),
+                                    "other",
+                                    seams.get(other).name(),
+                                    "one",
+                                    one.run().words(),
+                                    "next",
+                                    next.run().words())
+                            .with(Hint.of(
+                                    "order.move",
+                                    "Move seam `{other}` above it: seams are sewn in the order of the file. Edges are named in the"
+                                            + " order in which they are sewn, too.",
+                                    "other",
+                                    seams.get(other).name()))
+                            .with(related(seams.get(other))));
+                }
+            }
+        }
+    }
+
+    private static Related related(SewnSeam seam) {
+        return new Related(
+                Phrase.of("order.other", "seam `{seam}`", "seam", seam.name()),
+                seam.walk().place());
+    }
+
+    /** The seams before {@code until} over which one corner is joined to another, as few as can be. */
+    private Optional<Set<Integer>> way(int from, int to, int until) {
+        Map<Integer, Join> reached = new HashMap<>();
+        Deque<Integer> open = new ArrayDeque<>();
+        open.add(from);
+        while (!open.isEmpty() && !reached.containsKey(to)) {
+            int at = open.remove();
+            for (Join join : joins) {
+                int next = join.one() == at ? join.other() : join.other() == at ? join.one() : -1;
+                if (next >= 0 && next != from && join.seam() < until && !reached.containsKey(next)) {
+                    reached.put(next, join);
+                    open.add(next);
+                }
+            }
+        }
+        if (!reached.containsKey(to)) {
+            return Optional.empty();
+        }
+        Set<Integer> way = new TreeSet<>();
+        int at = to;
+        while (at != from) {
+            Join join = reached.get(at);
+            way.add(join.seam());
+            at = join.one() == at ? join.other() : join.one();
+        }
+        return Optional.of(way);
+    }
+
+    /** Seams that need one another in a circle; empty if there is none. */
+    private Set<Integer> circle(List<Set<Integer>> needs) {
+        int n = needs.size();
+        boolean[] done = new boolean[n];
+        boolean moved = true;
+        while (moved) {
+            moved = false;
+            for (int i = 0; i < n; i++) {
+                if (!done[i] && needs.get(i).stream().allMatch(k -> done[k])) {
+                    done[i] = true;
+                    moved = true;
+                }
+            }
+        }
+        // What is left is in a circle or needs one; walk from need to need until one comes again.
+        for (int i = 0; i < n; i++) {
+            if (!done[i]) {
+                List<Integer> walked = new ArrayList<>();
+                int at = i;
+                while (!walked.contains(at)) {
+                    walked.add(at);
+                    at = needs.get(at).stream()
+                            .filter(k -> !done[k])
+                            .findFirst()
+                            .orElseThrow();
+                }
+                return new TreeSet<>(walked.subList(walked.indexOf(at), walked.size()));
+            }
+        }
+        return Set.of();
+    }
+
+    private void rings(int seam, List<Diagnostic> wrong) {
+        SewnSeam here = seams.get(seam);
+        Optional<Integer> first = closing(here.first());
+        Optional<Integer> second = closing(here.second());
+        if (first.isEmpty() || second.isEmpty()) {
+            return;
+        }
+        boolean firstClosed = first.get() < seam;
+        boolean secondClosed = second.get() < seam;
+        int early = firstClosed ? first.get() : second.get();
+        int late = firstClosed ? second.get() : first.get();
+        if (firstClosed == secondClosed || late <= seam || early < 0) {
+            return;
+        }
+        Walk walk = here.walk();
+        wrong.add(Diagnostic.of(
+                        SeamCode.RING_SEWN_FLAT,
+                        walk.place(),
+                        "seam",
+                        here.name(),
+                        "ring",
+                        Walk.words(firstClosed ? walk.first() : walk.second()),
+                        "flat",
+                        Walk.words(firstClosed ? walk.second() : walk.first()),
+                        "closed",
+                        seams.get(early).name(),
+                        "closing",
+                        seams.get(late).name())
+                .with(Hint.of(
+                        "order.ring",
+                        "Move seam `{closing}` above `{seam}`, or `{closed}` below it: sew both flat or both closed.",
+                        "closing",
+                        seams.get(late).name(),
+                        "seam",
+                        here.name(),
+                        "closed",
+                        seams.get(early).name()))
+                .with(related(seams.get(late))));
+    }
+
+    /** The seam that closes a side to a ring: -1 if it is one in the cloth, empty if nothing closes it. */
+    private Optional<Integer> closing(WalkedSide side) {
+        WalkedSide.Leg first = side.first();
+        WalkedSide.Leg last = side.last();
+        int from = corner(last, false);
+        int to = corner(first, true);
+        if (from != to) {
+            Optional<Integer> best = Optional.empty();
+            for (int until = 1; until <= seams.size() && best.isEmpty(); until++) {
+                best = way(from, to, until).map(w -> w.stream().reduce(0, Math::max));
+            }
+            return best;
+        }
+        if (side.legs().size() == 1) {
+            return Optional.of(-1);
+        }
+        // Two copies of one piece: joined on the fold, or by a seam that sews the edge there to itself.
+        Optional<Edge> beside = sides.neighbour(first, true);
+        if (beside.isPresent() && beside.get().onFold()) {
+            return Optional.of(-1);
+        }
+        for (int i = 0; i < seams.size(); i++) {
+            List<Run> one = seams.get(i).walk().first();
+            List<Run> other = seams.get(i).walk().second();
+            boolean self = one.size() == 1
+                    && other.size() == 1
+                    && one.get(0).piece().equals(first.run().piece())
+                    && one.get(0).path().equals(other.get(0).path())
+                    && sides.edge(one.get(0)).equals(beside);
+            if (self && beside.isPresent()) {
+                return Optional.of(i);
+            }
+        }
+        return Optional.empty();
+    }
+}
