@@ -7,6 +7,7 @@ import org.gusset.core.draft.Drawing;
 import org.gusset.core.pattern.Piece;
 import org.gusset.svg.internal.write.SvgWriter;
 import org.gusset.svg.scene.Scene;
+import org.gusset.svg.sheet.SeamSheet;
 import org.gusset.svg.sheet.SheetContent;
 import org.gusset.svg.sheet.SheetOptions;
 import org.gusset.svg.sheet.Sheets;
@@ -60,6 +61,11 @@ public final class Svg {
             sheets.put(piece.name(), piece(content, piece, options));
         }
         return Collections.unmodifiableMap(sheets);
+    }
+
+    /** The seams as they are walked, both sides of each as straight rods, in the order of sewing. */
+    public static String seams(Drawing drawing, SheetOptions options) {
+        return write(SeamSheet.of(drawing, options), options.styles());
     }
 
     /** Any scene as an SVG document. */

@@ -53,6 +53,13 @@ final class Drafting {
         return gather(measurements, choices, evaluation, given, diagnostics);
     }
 
+    /** The drawing of an evaluation in which values were set, for the same body and choices. */
+    Drawing forced(Drawing drawing, Evaluation evaluation) {
+        Map<Handle<?>, Object> given = new HashMap<>();
+        takeMeasures(drawing.measurements(), given);
+        return gather(drawing.measurements(), drawing.choices(), evaluation, given, List.of());
+    }
+
     private void takeMeasures(Measurements measurements, Map<Handle<?>, Object> given) {
         for (Draft.Measure measure : draft.measures()) {
             measurements

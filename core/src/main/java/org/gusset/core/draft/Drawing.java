@@ -133,6 +133,27 @@ public final class Drawing {
         return content.sewing();
     }
 
+    /**
+     * What would settle a finding that failed: values and choices, each with the change that was tried and makes it pass without
+     * making anything else worse; those with the least change first, three at most.
+     */
+    public List<Remedy> remedies(Finding finding) {
+        return new Settling(this, evaluation).of(finding);
+    }
+
+    /**
+     * Every message as in {@link #diagnostics()}, those of failed checks with the steps that led to their figures and what would
+     * settle them: worked out on request, since it takes many evaluations.
+     */
+    public List<Diagnostic> explained(LengthStyle style) {
+        return new Explaining(this, evaluation, style).diagnostics();
+    }
+
+    /** How many errors there are. */
+    long errors() {
+        return content.diagnostics().stream().filter(Diagnostic::isError).count();
+    }
+
     /** Every message, those of failed checks among them, in file order. */
     public List<Diagnostic> diagnostics() {
         return content.diagnostics();

@@ -3,6 +3,7 @@ package org.gusset.core.evaluate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Fault;
@@ -58,15 +59,8 @@ public final class Evaluation {
         boolean[] changed = new boolean[graph.size()];
         for (int i = 0; i < graph.size(); i++) {
             Definition<?> definition = graph.definitions().get(i);
-            boolean dirty =
-                    !java.util.Objects.equals(given.get(definition.handle()), newGiven.get(definition.handle()));
-            for (int k = 0; !dirty && k < definition.inputs().size(); k++) {
-                dirty = changed[definition.inputs().get(k).index()];
-            }
-            if (!dirty && definition.condition().isPresent()) {
-                dirty = changed[definition.condition().get().index()];
-            }
-            if (dirty) {
+            boolean dirty = !Objects.equals(given.get(definition.handle()), newGiven.get(definition.handle()));
+            if (dirty || dependsOn(definition, changed)) {
                 run.evaluate(i);
                 changed[i] = !run.values[i].equals(values[i]);
             } else {
@@ -74,6 +68,39 @@ public final class Evaluation {
             }
         }
         return new Evaluation(graph, newGiven, run.values);
+    }
+
+    /**
+     * The same with some nodes set to values that their operations did not give; only what depends on them is computed anew.
+     *
+     * @param forced values by node, of the nodes' types
+     */
+    public Evaluation forcing(Map<Handle<?>, Object> forced) {
+        Run run = new Run(graph, given);
+        boolean[] changed = new boolean[graph.size()];
+        for (int i = 0; i < graph.size(); i++) {
+            Definition<?> definition = graph.definitions().get(i);
+            Object set = forced.get(definition.handle());
+            if (set != null) {
+                run.values[i] = definition.handle().type().cast(set);
+                changed[i] = !run.values[i].equals(values[i]);
+            } else if (dependsOn(definition, changed)) {
+                run.evaluate(i);
+                changed[i] = !run.values[i].equals(values[i]);
+            } else {
+                run.values[i] = values[i];
+            }
+        }
+        return new Evaluation(graph, given, run.values);
+    }
+
+    private static boolean dependsOn(Definition<?> definition, boolean[] changed) {
+        for (Handle<?> input : definition.inputs()) {
+            if (changed[input.index()]) {
+                return true;
+            }
+        }
+        return definition.condition().map(c -> changed[c.index()]).orElse(false);
     }
 
     public Graph graph() {

@@ -80,6 +80,8 @@ public record Sewing(
                     pair.second(),
                     sides.marks(pair.first()),
                     sides.marks(pair.second()),
+                    sides.allowance(walks.get(i).first()),
+                    sides.allowance(walks.get(i).second()),
                     stretches.of());
             seams.add(seam);
             Finding finding = match.of(seam, stretches.diagnostics());

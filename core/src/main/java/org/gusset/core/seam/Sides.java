@@ -99,6 +99,19 @@ final class Sides {
         return Optional.ofNullable(best);
     }
 
+    /** The allowance that all edges of a side have; empty if they differ or one is not known. */
+    Optional<Double> allowance(List<Run> runs) {
+        Optional<Double> common = Optional.empty();
+        for (Run run : runs) {
+            Optional<Double> own = edge(run).map(e -> e.allowance().width());
+            if (own.isEmpty() || (common.isPresent() && !common.equals(own))) {
+                return Optional.empty();
+            }
+            common = own;
+        }
+        return common;
+    }
+
     /**
      * The edge next to a leg's edge at one of its ends; empty if the leg does not end at a corner.
      *

@@ -8,6 +8,7 @@ import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.draft.Choices;
 import org.gusset.core.draft.Draft;
 import org.gusset.core.draft.Drawing;
+import org.gusset.core.measure.LengthStyle;
 import org.gusset.core.measure.Measurements;
 
 /** One draft, compiled, tried on the bodies of a table one after the other; tells every message once. */
@@ -27,9 +28,11 @@ final class Fitting {
     private final Messages messages;
     private final Outcome<Draft> compiled;
     private final Choices choices;
+    private final LengthStyle style;
 
     Fitting(Bench bench, String draft, Tailoring tailoring, PrintWriter out) {
         choices = tailoring.choices();
+        style = tailoring.style();
         file = DraftFile.read(draft);
         FolderSources sources = new FolderSources(file.source());
         messages = new Messages(bench, sources::all, tailoring.style().wording(), out);
@@ -82,7 +85,7 @@ final class Fitting {
             if (!outcome.diagnostics().isEmpty()) {
                 progress.clear();
             }
-            messages.tell(heading, outcome.diagnostics());
+            messages.tell(heading, outcome.value().map(d -> d.explained(style)).orElse(outcome.diagnostics()));
             good &= !outcome.hasErrors();
             if (outcome.value().isPresent()) {
                 good &= use.take(number, outcome.value().get());

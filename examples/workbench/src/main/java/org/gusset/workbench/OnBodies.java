@@ -32,6 +32,11 @@ final class OnBodies {
         return Bodies.open(measures);
     }
 
+    /** The draft's file name without its ending. */
+    String shortName() {
+        return DraftFile.read(draft).shortName();
+    }
+
     LengthStyle style() {
         return tailoring.style();
     }

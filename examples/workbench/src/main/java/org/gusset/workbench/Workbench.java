@@ -57,6 +57,7 @@ public final class Workbench implements Runnable {
         CommandLine line = new CommandLine(new Workbench());
         line.addSubcommand(new DrawCommand(bench));
         line.addSubcommand(new CheckCommand(bench));
+        line.addSubcommand(new SeamsCommand(bench));
         line.addSubcommand(new ValuesCommand(bench));
         line.addSubcommand(new StepsCommand(bench));
         line.addSubcommand(new FormatCommand(bench));
@@ -80,7 +81,7 @@ public final class Workbench implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                spec.commandLine(), "a command is missing: draw, check, values, steps, format or lint");
+                spec.commandLine(), "a command is missing: draw, check, seams, values, steps, format or lint");
     }
 
     private static int wrongUse(ParameterException e) {

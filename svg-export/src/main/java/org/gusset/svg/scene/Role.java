@@ -34,6 +34,12 @@ public enum Role {
     CONSTRUCTION(false),
     /** Leads from words to what they speak of. */
     LEADER(false),
+    /** One side of a seam, laid out as a straight rod. */
+    SEAM_ROD(false),
+    /** Joins what comes together on both sides of a seam. */
+    SEAM_MATCH(false),
+    /** Marks the stretch of the side that is eased. */
+    SEAM_EASED(false),
     /** A square that shows whether the print is true to scale. */
     TEST_SQUARE(false),
     /** A line that parts blocks of words. */

@@ -54,6 +54,9 @@ public record StyleTable(Map<Role, Pen> pens, Map<Role, Lettering> letterings) {
         pens.put(Role.PLACED_PIECE, Pen.dashed(0.25, 9.0, 1.5, 0.8, 1.5, 0.8, 1.5));
         pens.put(Role.CONSTRUCTION, Pen.solid(0.13));
         pens.put(Role.LEADER, Pen.solid(0.18));
+        pens.put(Role.SEAM_ROD, Pen.solid(0.3));
+        pens.put(Role.SEAM_MATCH, Pen.dashed(0.2, 2.0, 1.5));
+        pens.put(Role.SEAM_EASED, Pen.solid(0.2));
         pens.put(Role.TEST_SQUARE, Pen.solid(0.2));
         pens.put(Role.DIVIDER, Pen.solid(0.18));
         Map<Role, Lettering> letterings = new EnumMap<>(Role.class);
