@@ -61,6 +61,7 @@ public final class Workbench implements Runnable {
         line.addSubcommand(new StepsCommand(bench));
         line.addSubcommand(new FormatCommand(bench));
         line.addSubcommand(new LintCommand(bench));
+        line.addSubcommand(new StressCommand(bench));
         for (CommandLine command : line.getSubcommands().values()) {
             command.getCommandSpec().mixinStandardHelpOptions(true);
             command.getCommandSpec().versionProvider(new Version());
@@ -80,7 +81,7 @@ public final class Workbench implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                spec.commandLine(), "a command is missing: draw, check, values, steps, format or lint");
+                spec.commandLine(), "a command is missing: draw, check, values, steps, format, lint or stress");
     }
 
     private static int wrongUse(ParameterException e) {
