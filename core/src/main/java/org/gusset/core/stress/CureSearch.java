@@ -10,10 +10,12 @@ import java.util.Optional;
  */
 final class CureSearch {
     private static final int ROUNDS = 8;
-    private static final int CORNERS = 48;
-    private static final int SPREAD = 48;
+    private static final int CORNERS = 32;
+    private static final int SPREAD = 32;
     private static final int SEARCHED = 60;
     private static final int HALVINGS = 12;
+    /** So many bodies that fail nevertheless are enough to choose anew. */
+    private static final int ENOUGH = 4;
     /** Rows to be kept that candidates are ranked by. */
     private static final int RANKING_ROWS = 4000;
 
@@ -89,6 +91,9 @@ final class CureSearch {
         }
         List<Ledger.Row> failures = new ArrayList<>();
         for (double[] unit : units) {
+            if (failures.size() >= ENOUGH || !work.goingOn()) {
+                return failures;
+            }
             Optional<Sample> sample =
                     space.place("body of the trial", unit, Optional.of(change)).sample();
             if (sample.isPresent()) {

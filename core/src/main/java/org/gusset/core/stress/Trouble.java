@@ -21,6 +21,8 @@ record Trouble(Failure.Kind kind, String code, String where) {
             where = span.source() + ":" + span.start();
         } else if (diagnostic.phrase().facts().get("name") instanceof Fact.Words name) {
             where = name.text();
+        } else if (place instanceof Place.Named named) {
+            where = named.name();
         }
         return new Trouble(Failure.Kind.MESSAGE, diagnostic.code().id(), where);
     }

@@ -121,14 +121,16 @@ final class StressText {
                     (whom.equals("people") ? failure.worst().measurements().body() + ": " : "Worst body: ")
                             + words(failure.worst()));
             if (!whom.equals("people")) {
-                line(
-                        "     ",
-                        failure.cure()
-                                .map(this::words)
-                                .orElse("No single range, made narrower, keeps these out "
-                                        + "without losing half of the others."));
+                line("     ", failure.cure().map(this::words).orElseGet(() -> withoutCure(failure, of)));
             }
         }
+    }
+
+    private static String withoutCure(Failure failure, Tally of) {
+        if (failure.kind() == Failure.Kind.MESSAGE && failure.spread() > 0 && failure.spread() == of.legal()) {
+            return "Every body fails so: no range can help, the draft has to be mended.";
+        }
+        return "No single range, made narrower, was found to keep these out without losing half of the others.";
     }
 
     private String what(Failure failure) {
