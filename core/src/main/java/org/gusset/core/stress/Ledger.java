@@ -58,7 +58,7 @@ final class Ledger {
         }
     }
 
-    private Tally tally = new Tally(0, 0, 0);
+    private Tally tally = Tally.none();
     private final List<Row> rows = new ArrayList<>();
     private final int[] stuck;
     private final List<List<Ranked>> worst = new ArrayList<>();
@@ -73,12 +73,12 @@ final class Ledger {
 
     /** A point at which a range has no room. */
     void addStuck(int axis) {
-        tally = tally.plus(new Tally(1, 0, 0));
+        tally = tally.plusOutside();
         stuck[axis]++;
     }
 
     void add(Sample sample, Verdict verdict) {
-        tally = tally.plus(new Tally(1, 1, verdict.passed() ? 1 : 0));
+        tally = tally.plus(verdict);
         long lacks = 0;
         for (int i = 0; i < Math.min(stuck.length, Long.SIZE); i++) {
             lacks |= sample.lacks(i) ? 1L << i : 0;

@@ -47,12 +47,11 @@ final class PeopleTrial {
         });
         Ledger ledger = new Ledger(space.size(), trial.checks());
         Map<String, Map<PeopleReport.Why, PeopleReport.Outside>> outside = new LinkedHashMap<>();
-        Tally tally = new Tally(0, 0, 0);
+        Tally tally = Tally.none();
         for (List<Tried> chunk : results) {
             for (Tried one : chunk) {
                 boolean taken = one.outside().isEmpty();
-                tally = tally.plus(
-                        new Tally(1, taken ? 1 : 0, taken && one.verdict().passed() ? 1 : 0));
+                tally = taken ? tally.plus(one.verdict()) : tally.plusOutside();
                 if (taken) {
                     ledger.add(one.body(), one.verdict());
                 }

@@ -49,7 +49,11 @@ final class Trial {
         } catch (RuntimeException | StackOverflowError thrown) {
             return fault(thrown);
         }
-        return new Verdict(troubles(drawing), figures(drawing), values(drawing));
+        return new Verdict(
+                troubles(drawing),
+                figures(drawing),
+                values(drawing),
+                !drawing.refused().isEmpty());
     }
 
     private Verdict fault(Throwable thrown) {
@@ -57,7 +61,7 @@ final class Trial {
         double[] values = new double[axes.size()];
         Arrays.fill(values, Double.NaN);
         List<@Nullable Tested> none = new ArrayList<>(Collections.nCopies(checks(), null));
-        return new Verdict(Map.of(Trouble.fault(thrown), told), none, values);
+        return new Verdict(Map.of(Trouble.fault(thrown), told), none, values, false);
     }
 
     private List<Finding> checked(Drawing drawing) {

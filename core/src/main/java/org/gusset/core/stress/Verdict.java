@@ -18,11 +18,14 @@ final class Verdict {
     final List<@Nullable Tested> figures;
     /** By axis: the value that the draft worked with, the number of a word, or NaN if there is none. */
     final double[] values;
+    /** A piece could not be made. */
+    final boolean refused;
 
-    Verdict(Map<Trouble, Told> troubles, List<@Nullable Tested> figures, double[] values) {
+    Verdict(Map<Trouble, Told> troubles, List<@Nullable Tested> figures, double[] values, boolean refused) {
         this.troubles = new LinkedHashMap<>(troubles);
         this.figures = figures;
         this.values = values;
+        this.refused = refused;
     }
 
     boolean passed() {

@@ -49,7 +49,7 @@ class StressTest {
         StressReport report = bare.atMost("a <= 18 cm", input(0), mm(180), a).stressed(2000);
         // Uniform from 10 to 20 cm: a fifth lies above 18 cm.
         assertThat(1 - report.spread().share()).isCloseTo(0.2, SHARE);
-        assertThat(report.corners()).isEqualTo(new Tally(2, 2, 1));
+        assertThat(report.corners()).isEqualTo(new Tally(2, 2, 1, 0));
         WorstFigure worst = report.worst().get(0);
         assertThat(mmOf(worst.body(), "a")).isEqualTo(200);
         // 18 - 20 cm, and the tolerance of comparing lengths.
@@ -333,7 +333,7 @@ class StressTest {
         StressReport report =
                 Stress.of(bare.draft.build(), people, Settings.defaults().withBodies(0));
         PeopleReport of = report.people().orElseThrow();
-        assertThat(of.tally()).isEqualTo(new Tally(7, 3, 2));
+        assertThat(of.tally()).isEqualTo(new Tally(7, 3, 2, 0));
         assertThat(of.outside())
                 .contains(
                         new PeopleReport.Outside("a", PeopleReport.Why.TOO_SMALL, 1, "P99.0"),

@@ -89,11 +89,12 @@ final class StressText {
     private void tally(String what, Tally tally) {
         text.append(String.format(
                 Locale.ROOT,
-                "  %-26s %7d tried %7d legal %7d pass%n",
+                "  %-24s %7d tried %7d legal %7d pass %7d with a refused piece%n",
                 what,
                 tally.tried(),
                 tally.legal(),
-                tally.passed()));
+                tally.passed(),
+                tally.refused()));
     }
 
     private void failures(List<Failure> failures, Tally of, String whom) {
