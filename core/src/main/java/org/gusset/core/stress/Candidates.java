@@ -14,6 +14,8 @@ final class Candidates {
 
     /** An end that rests on another measure is harder to say, and has to earn it by losing this much less. */
     private static final double PRICE_OF_ANOTHER = 0.02;
+    /** A choice is seldom told by a measure. */
+    private static final double PRICE_FOR_A_CHOICE = 0.1;
 
     private final List<Axis> axes;
     private final List<Ledger.Row> failing;
@@ -53,18 +55,22 @@ final class Candidates {
             }
             all.addAll(bounds(new Figure(i, Tightening.Form.AMOUNT, -1)));
             for (int other = 0; other < i; other++) {
-                if (comparable(i, other)) {
+                if (comparable(i, other) && !lacked(other)) {
                     all.addAll(bounds(new Figure(i, Tightening.Form.TIMES, other)));
                     all.addAll(bounds(new Figure(i, Tightening.Form.MORE_THAN, other)));
                 }
             }
         }
-        return all.stream().filter(r -> r.lost() <= MOST_LOST).min(Comparator.comparingDouble(Candidates::price));
+        return all.stream().filter(r -> r.lost() <= MOST_LOST).min(Comparator.comparingDouble(this::price));
     }
 
-    private static double price(Ranked ranked) {
-        boolean plain = !(ranked.change() instanceof Tightening.Bound bound) || bound.form() == Tightening.Form.AMOUNT;
-        return ranked.lost() + (plain ? 0 : PRICE_OF_ANOTHER);
+    private double price(Ranked ranked) {
+        if (!(ranked.change() instanceof Tightening.Bound bound) || bound.form() == Tightening.Form.AMOUNT) {
+            return ranked.lost();
+        }
+        Variable variable = axes.get(axisOf(axes, bound.variable())).variable();
+        boolean measure = variable.kind() == Variable.Kind.MEASURE;
+        return ranked.lost() + (measure ? PRICE_OF_ANOTHER : PRICE_FOR_A_CHOICE);
     }
 
     /** A range does not bind a body that lacks the measure. */

@@ -10,6 +10,9 @@ import java.util.Optional;
  */
 final class CureSearch {
     private static final int ROUNDS = 8;
+    /** What loses more of all bodies than this is no cure. */
+    private static final double MOST_LOST = 0.75;
+
     private static final int CORNERS = 32;
     private static final int SPREAD = 32;
     private static final int SEARCHED = 60;
@@ -38,10 +41,9 @@ final class CureSearch {
      * @param check the check that fails, -1 if it is none
      * @param all every legal body
      * @param spread those that are spread evenly
-     * @param known bodies with bad figures of the check
+     * @param known bodies that fail so, or nearly
      */
-    Optional<Cure> of(
-            Trouble trouble, int check, List<Ledger.Row> all, List<Ledger.Row> spread, List<Ledger.Ranked> known) {
+    Optional<Cure> of(Trouble trouble, int check, List<Ledger.Row> all, List<Ledger.Row> spread, List<Sample> known) {
         List<Ledger.Row> failing = new ArrayList<>();
         for (Ledger.Row row : all) {
             if (row.troubles.contains(trouble)) {
@@ -68,7 +70,8 @@ final class CureSearch {
             List<Ledger.Row> more = failures(trouble, check, change, known, bodies, round);
             tried = bodies.tally().legal();
             if (more.isEmpty()) {
-                return Optional.of(new Cure(change, Candidates.lost(space.axes(), spread, change), tried));
+                double lost = Candidates.lost(space.axes(), spread, change);
+                return lost > MOST_LOST ? Optional.empty() : Optional.of(new Cure(change, lost, tried));
             }
             failing.addAll(more);
         }
@@ -77,11 +80,11 @@ final class CureSearch {
 
     /** Bodies that the narrower range lets in and that fail all the same. */
     private List<Ledger.Row> failures(
-            Trouble trouble, int check, Tightening change, List<Ledger.Ranked> known, Ledger bodies, int round) {
+            Trouble trouble, int check, Tightening change, List<Sample> known, Ledger bodies, int round) {
         Points points = new Points(space.axes(), Mixing.bits(seed, round, 7));
         List<double[]> units = new ArrayList<>();
-        for (Ledger.Ranked ranked : known) {
-            units.add(ranked.sample().unit);
+        for (Sample sample : known) {
+            units.add(sample.unit);
         }
         for (int i = 0; i < CORNERS; i++) {
             units.add(points.corner(i));

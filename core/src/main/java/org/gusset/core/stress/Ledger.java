@@ -18,6 +18,9 @@ final class Ledger {
     /** So many of the worst bodies are kept for each check. */
     private static final int WORST_KEPT = 3;
 
+    /** So many examples are kept of each way to fail. */
+    private static final int EXAMPLES_KEPT = 6;
+
     /** The values of one legal body, and how it fails. */
     static final class Row {
         final double[] values;
@@ -62,6 +65,7 @@ final class Ledger {
     private final List<Row> rows = new ArrayList<>();
     private final int[] stuck;
     private final List<List<Ranked>> worst = new ArrayList<>();
+    private final Map<Trouble, List<Sample>> examples = new LinkedHashMap<>();
     private final Map<Trouble, Seen> seen = new LinkedHashMap<>();
 
     Ledger(int axes, int checks) {
@@ -90,7 +94,15 @@ final class Ledger {
                 keep(i, new Ranked(sample, figure));
             }
         }
+        verdict.troubles.keySet().forEach(t -> example(t, sample));
         add(sample.body, verdict);
+    }
+
+    private void example(Trouble trouble, Sample sample) {
+        List<Sample> kept = examples.computeIfAbsent(trouble, t -> new ArrayList<>());
+        if (kept.size() < EXAMPLES_KEPT) {
+            kept.add(sample);
+        }
     }
 
     /** Counts the ways in which a body fails. */
@@ -122,6 +134,7 @@ final class Ledger {
                 keep(i, ranked);
             }
         }
+        next.examples.forEach((trouble, samples) -> samples.forEach(s -> example(trouble, s)));
         next.seen.forEach((trouble, there) -> seen.merge(trouble, there, Seen::plus));
     }
 
@@ -140,6 +153,11 @@ final class Ledger {
     /** The bodies with the worst figures of a check, the worst first. */
     List<Ranked> worst(int check) {
         return worst.get(check);
+    }
+
+    /** Some of the bodies that fail so. */
+    List<Sample> examples(Trouble trouble) {
+        return examples.getOrDefault(trouble, List.of());
     }
 
     Map<Trouble, Seen> seen() {

@@ -13,6 +13,7 @@ import org.gusset.core.draft.Choice;
 import org.gusset.core.draft.Choices;
 import org.gusset.core.draft.Draft;
 import org.gusset.core.evaluate.Evaluation;
+import org.gusset.core.graph.Definition;
 import org.gusset.core.graph.Handle;
 import org.gusset.core.measure.Dimension;
 import org.gusset.core.measure.Measurements;
@@ -67,9 +68,12 @@ final class Space {
         }
     }
 
-    /** The ends of a range that rests on nothing; no numbers for others. */
+    /** The ends of a range that rests on nothing that is given; no numbers for others. */
     private Axis.Ends constantEnds(Axis axis) {
-        if (axis.range().isPresent() && axis.needs(draft.graph()).isEmpty()) {
+        boolean[] asked = restsOn(axis);
+        boolean varies = draft.measures().stream().anyMatch(m -> asked[m.value().index()])
+                || draft.options().stream().anyMatch(o -> asked[o.value().index()]);
+        if (axis.range().isPresent() && !varies) {
             try {
                 return axis.ends(draft.graph(), Map.of());
             } catch (Fault fault) {
@@ -145,14 +149,21 @@ final class Space {
     }
 
     private boolean restsOn(Axis axis, Axis other) {
+        return restsOn(axis)[other.value().index()];
+    }
+
+    /** The nodes that the ends of a range rest on. */
+    private boolean[] restsOn(Axis axis) {
         boolean[] asked = new boolean[draft.graph().size()];
         axis.needs(draft.graph()).forEach(n -> asked[n.index()] = true);
-        for (int i = asked.length - 1; i > other.value().index(); i--) {
+        for (int i = asked.length - 1; i >= 0; i--) {
             if (asked[i]) {
-                draft.graph().definitions().get(i).inputs().forEach(n -> asked[n.index()] = true);
+                Definition<?> definition = draft.graph().definitions().get(i);
+                definition.inputs().forEach(n -> asked[n.index()] = true);
+                definition.condition().ifPresent(n -> asked[n.index()] = true);
             }
         }
-        return asked[other.value().index()];
+        return asked;
     }
 
     List<Axis> axes() {

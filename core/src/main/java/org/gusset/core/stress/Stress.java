@@ -146,7 +146,10 @@ public final class Stress {
                 work.inOrder(Settings.Stage.CURES, Math.min(MOST_CURES, troubles.size()), number -> {
                     Trouble trouble = troubles.get(number);
                     int check = known.seen().get(trouble).check();
-                    List<Ledger.Ranked> bad = check < 0 ? List.of() : known.worst(check);
+                    List<Sample> bad = new ArrayList<>(known.examples(trouble));
+                    if (check >= 0) {
+                        known.worst(check).forEach(w -> bad.add(w.sample()));
+                    }
                     return search.of(trouble, check, known.rows(), spread.rows(), bad);
                 });
         for (int i = 0; i < cures.size(); i++) {
