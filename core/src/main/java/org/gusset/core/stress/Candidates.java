@@ -55,7 +55,7 @@ final class Candidates {
             }
             all.addAll(bounds(new Figure(i, Tightening.Form.AMOUNT, -1)));
             for (int other = 0; other < i; other++) {
-                if (comparable(i, other) && !lacked(other)) {
+                if (comparable(i, other)) {
                     all.addAll(bounds(new Figure(i, Tightening.Form.TIMES, other)));
                     all.addAll(bounds(new Figure(i, Tightening.Form.MORE_THAN, other)));
                 }
@@ -79,10 +79,12 @@ final class Candidates {
     }
 
     private boolean comparable(int axis, int other) {
+        Variable first = axes.get(axis).variable();
         Variable second = axes.get(other).variable();
         return second.kind() == Variable.Kind.MEASURE
                 && second.dimension().equals(Dimension.LENGTH)
-                && axes.get(axis).variable().dimension().equals(Dimension.LENGTH);
+                && first.dimension().equals(Dimension.LENGTH)
+                && (first.kind() == Variable.Kind.MEASURE || !lacked(other));
     }
 
     private Optional<Ranked> without(int axis) {
