@@ -16,4 +16,5 @@ module org.gusset.core {
     exports org.gusset.core.check;
     exports org.gusset.core.seam;
     exports org.gusset.core.draft;
+    exports org.gusset.core.stress;
 }

@@ -1,6 +1,7 @@
 package org.gusset.core.evaluate;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -34,6 +35,9 @@ public final class Evaluation {
     /** Why a node has no value: its own fault, or the first node without a value that its operation asked for (-1 if none). */
     private record Missing(State state, @Nullable Diagnostic diagnostic, int cause) {}
 
+    /** Stands for a node that nobody wanted. */
+    private static final Missing UNWANTED = new Missing(State.ABSENT, null, -1);
+
     private final Graph graph;
     private final Map<Handle<?>, Object> given;
     private final Object[] values;
@@ -53,12 +57,41 @@ public final class Evaluation {
         return new Evaluation(graph, given, run.values);
     }
 
+    /**
+     * Evaluates the targets and what they rest on, and nothing else: all other nodes count as absent, here and in what
+     * {@link #with} gives.
+     */
+    public static Evaluation of(Graph graph, Map<Handle<?>, Object> given, Collection<? extends Handle<?>> targets) {
+        boolean[] wanted = new boolean[graph.size()];
+        targets.forEach(t -> wanted[t.index()] = true);
+        for (int i = graph.size() - 1; i >= 0; i--) {
+            if (wanted[i]) {
+                Definition<?> definition = graph.definitions().get(i);
+                definition.inputs().forEach(input -> wanted[input.index()] = true);
+                definition.condition().ifPresent(condition -> wanted[condition.index()] = true);
+            }
+        }
+        Run run = new Run(graph, given);
+        for (int i = 0; i < graph.size(); i++) {
+            if (wanted[i]) {
+                run.evaluate(i);
+            } else {
+                run.values[i] = UNWANTED;
+            }
+        }
+        return new Evaluation(graph, given, run.values);
+    }
+
     /** The same graph with other values given; only what depends on a changed one is computed anew. */
     public Evaluation with(Map<Handle<?>, Object> newGiven) {
         Run run = new Run(graph, newGiven);
         boolean[] changed = new boolean[graph.size()];
         for (int i = 0; i < graph.size(); i++) {
             Definition<?> definition = graph.definitions().get(i);
+            if (values[i] == UNWANTED) {
+                run.values[i] = UNWANTED;
+                continue;
+            }
             boolean dirty = !Objects.equals(given.get(definition.handle()), newGiven.get(definition.handle()));
             if (dirty || dependsOn(definition, changed)) {
                 run.evaluate(i);
@@ -194,7 +227,7 @@ public final class Evaluation {
             if (missing.diagnostic() != null) {
                 causes.add(0, missing.diagnostic());
             }
-            if (missing.state() == State.ABSENT) {
+            if (missing.state() == State.ABSENT && missing.cause() >= 0) {
                 needed[missing.cause()] = true;
                 for (Handle<?> input : graph.definitions().get(i).inputs()) {
                     needed[input.index()] |= input.named();

@@ -105,4 +105,36 @@ class EvaluationTest {
         now.with(values);
         assertThat(runs[0]).isZero();
     }
+
+    @Test
+    void onlyWhatTheTargetsRestOnIsEvaluated() {
+        List<String> ran = new ArrayList<>();
+        Handle<Double> first = node("first", in -> {
+            ran.add("first");
+            return (Double) java.util.Objects.requireNonNullElse(in.given(), 1.0);
+        });
+        Handle<Double> target = node("target", in -> in.number(0) + 1, first);
+        Handle<Double> beside = node("beside", in -> {
+            ran.add("beside");
+            return 5.0;
+        });
+        Handle<Boolean> holds =
+                graph.define("holds", Boolean.class, in -> in.number(0) > 0, Place.nowhere(), List.of(first));
+        graph.onlyIf(holds);
+        Handle<Double> conditional = node("conditional", in -> 7.0);
+        graph.onlyIf(null);
+        Graph built = graph.build();
+        Evaluation evaluation = Evaluation.of(built, Map.of(), List.of(target, conditional));
+
+        assertThat(evaluation.value(target)).contains(2.0);
+        assertThat(evaluation.value(conditional)).contains(7.0);
+        assertThat(evaluation.state(beside)).isEqualTo(Evaluation.State.ABSENT);
+        assertThat(evaluation.causes(beside)).isEmpty();
+        assertThat(evaluation.faults()).isEmpty();
+        Evaluation other = evaluation.with(Map.of(first, -3.0));
+        assertThat(other.value(target)).contains(-2.0);
+        assertThat(other.state(conditional)).isEqualTo(Evaluation.State.LEFT_OUT);
+        assertThat(other.state(beside)).isEqualTo(Evaluation.State.ABSENT);
+        assertThat(ran).containsExactly("first", "first");
+    }
 }

@@ -62,6 +62,7 @@ public final class Workbench implements Runnable {
         line.addSubcommand(new StepsCommand(bench));
         line.addSubcommand(new FormatCommand(bench));
         line.addSubcommand(new LintCommand(bench));
+        line.addSubcommand(new StressCommand(bench));
         for (CommandLine command : line.getSubcommands().values()) {
             command.getCommandSpec().mixinStandardHelpOptions(true);
             command.getCommandSpec().versionProvider(new Version());
@@ -81,7 +82,7 @@ public final class Workbench implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                spec.commandLine(), "a command is missing: draw, check, seams, values, steps, format or lint");
+                spec.commandLine(), "a command is missing: draw, check, seams, values, steps, format, lint or stress");
     }
 
     private static int wrongUse(ParameterException e) {
