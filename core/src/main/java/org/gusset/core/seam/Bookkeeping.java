@@ -66,7 +66,7 @@ final class Bookkeeping {
         for (Piece piece : pieces) {
             grainOfFold(piece, wrong);
         }
-        if (!(pieces.size() == 1 && seams.isEmpty())) {
+        if (!seams.isEmpty()) {
             unsewn(pieces, seams, known, wrong);
         }
         return wrong;

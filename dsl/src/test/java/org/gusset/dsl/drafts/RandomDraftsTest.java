@@ -67,7 +67,9 @@ class RandomDraftsTest {
                 .with("shape", new Choice.Word("fancy"));
         same(first.with(looser), draft.evaluate(body, looser).value().orElseThrow());
         assertThat(first.trace(LengthStyle.CM)).isNotEmpty();
-        return first.diagnostics().stream().noneMatch(Diagnostic::isError);
+        // What is found about sewing does not keep a draft from being drawn.
+        return first.diagnostics().stream()
+                .noneMatch(d -> d.isError() && !d.code().id().startsWith("SEW"));
     }
 
     /** The same bits: records of doubles are equal only then. */

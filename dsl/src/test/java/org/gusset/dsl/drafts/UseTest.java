@@ -128,7 +128,7 @@ class UseTest {
                 "measure chest from 60 cm to 120 cm\nlet quarter = 3 cm\nlet top = 4 cm\n"
                         + "use \"block.gusset\" as block with ease = 12 cm\n"
                         + "piece Bodice traced from block.Body {\n  change point c = b down back_length\n"
-                        + "  notch hem at quarter\n}\nmeasure back_length from 30 cm to 60 cm\n"
+                        + "  notch hem at quarter\n  corner hem, centre pointed\n}\nmeasure back_length from 30 cm to 60 cm\n"
                         + "piece Left traced from Bodice mirrored over Bodice.centre { }\n"
                         + "piece Yoke taken from block.Body right of seam_line { }\n"
                                 .replace("right of seam_line", "within 3 cm of top")

@@ -84,7 +84,7 @@ class DiagnosticPagesTest {
                 .containsExactlyInAnyOrder(
                         "GEO001", "GEO002", "LIM001", "LIM003", "LIM101", "LIM102", "LIM103", "MEA102", "MEA201",
                         "MEA202", "MEA203", "PCE007", "PCE008", "PCE009", "PCE010", "PCE016", "PCE018", "PCE025",
-                        "PCE026", "PCE027", "PCE031");
+                        "PCE026", "PCE027", "PCE031", "SEW025");
     }
 
     @TestFactory
