@@ -118,10 +118,9 @@ final class SewingOrder {
                     || next.run().piece().isEmpty()) {
                 continue;
             }
-            Optional<Set<Integer>> way = way(from, to, seam);
+            Optional<Set<Integer>> way = way(from, to, seam, seam);
             if (way.isEmpty()) {
-                way = way(from, to, Integer.MAX_VALUE);
-                way.ifPresent(w -> w.remove(seam));
+                way = way(from, to, Integer.MAX_VALUE, seam);
             }
             SewnSeam here = seams.get(seam);
             if (way.isEmpty()) {
@@ -172,8 +171,8 @@ final class SewingOrder {
                 seam.walk().place());
     }
 
-    /** The seams before {@code until} over which one corner is joined to another, as few as can be. */
-    private Optional<Set<Integer>> way(int from, int to, int until) {
+    /** The seams before {@code until}, one of them left out, over which one corner is joined to another, as few as can be. */
+    private Optional<Set<Integer>> way(int from, int to, int until, int but) {
         Map<Integer, Join> reached = new HashMap<>();
         Deque<Integer> open = new ArrayDeque<>();
         open.add(from);
@@ -181,7 +180,11 @@ final class SewingOrder {
             int at = open.remove();
             for (Join join : joins) {
                 int next = join.one() == at ? join.other() : join.other() == at ? join.one() : -1;
-                if (next >= 0 && next != from && join.seam() < until && !reached.containsKey(next)) {
+                if (next >= 0
+                        && next != from
+                        && join.seam() < until
+                        && join.seam() != but
+                        && !reached.containsKey(next)) {
                     reached.put(next, join);
                     open.add(next);
                 }
@@ -234,8 +237,8 @@ final class SewingOrder {
 
     private void rings(int seam, List<Diagnostic> wrong) {
         SewnSeam here = seams.get(seam);
-        Optional<Integer> first = closing(here.first());
-        Optional<Integer> second = closing(here.second());
+        Optional<Integer> first = closing(here.first(), seam);
+        Optional<Integer> second = closing(here.second(), seam);
         if (first.isEmpty() || second.isEmpty()) {
             return;
         }
@@ -273,7 +276,7 @@ final class SewingOrder {
     }
 
     /** The seam that closes a side to a ring: -1 if it is one in the cloth, empty if nothing closes it. */
-    private Optional<Integer> closing(WalkedSide side) {
+    private Optional<Integer> closing(WalkedSide side, int but) {
         WalkedSide.Leg first = side.first();
         WalkedSide.Leg last = side.last();
         int from = corner(last, false);
@@ -281,7 +284,7 @@ final class SewingOrder {
         if (from != to) {
             Optional<Integer> best = Optional.empty();
             for (int until = 1; until <= seams.size() && best.isEmpty(); until++) {
-                best = way(from, to, until).map(w -> w.stream().reduce(0, Math::max));
+                best = way(from, to, until, but).map(w -> w.stream().reduce(0, Math::max));
             }
             return best;
         }

@@ -153,7 +153,7 @@ class WardrobeTest {
                         "clubs",
                         new org.gusset.core.draft.Choice.Amount(
                                 org.gusset.core.measure.Quantity.of(70, org.gusset.core.measure.Unit.CM))));
-        assertThat(Drafts.codes(drawing.diagnostics())).hasSize(1);
+        assertThat(Drafts.codes(drawing.diagnostics())).containsExactly("SEW022", "SEW005");
         assertThat(drawing.proved()).isFalse();
     }
 
