@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -196,7 +197,7 @@ final class SewingOrder {
         Set<Integer> way = new TreeSet<>();
         int at = to;
         while (at != from) {
-            Join join = reached.get(at);
+            Join join = Objects.requireNonNull(reached.get(at));
             way.add(join.seam());
             at = join.one() == at ? join.other() : join.one();
         }

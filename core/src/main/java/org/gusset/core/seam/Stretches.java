@@ -3,7 +3,6 @@ package org.gusset.core.seam;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Fact;
 import org.gusset.core.seam.Walk.Band;
@@ -100,7 +99,7 @@ final class Stretches {
     private void crossed(Walk.Match one, Walk.Match other) {
         diagnostics.add(Diagnostic.of(
                 SeamCode.MATCHES_CROSS,
-                Optional.of(other.place()).orElse(walk.place()),
+                other.place(),
                 "seam",
                 walk.name(),
                 "first",

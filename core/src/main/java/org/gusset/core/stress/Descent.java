@@ -40,7 +40,7 @@ final class Descent {
             for (int i = 0; i < space.size() && left > 0; i++) {
                 best = moved(best, i, step, check);
             }
-            if (best == before) {
+            if (best.equals(before)) {
                 step /= 2;
             }
         }

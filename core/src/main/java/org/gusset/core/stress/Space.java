@@ -139,7 +139,7 @@ final class Space {
         List<Axis> order = new ArrayList<>();
         while (!left.isEmpty()) {
             Axis next = left.stream()
-                    .filter(a -> left.stream().noneMatch(b -> b != a && restsOn(a, b)))
+                    .filter(a -> left.stream().noneMatch(b -> !b.equals(a) && restsOn(a, b)))
                     .findFirst()
                     .orElse(left.get(0));
             left.remove(next);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.IntFunction;
 import org.gusset.core.draft.Draft;
@@ -145,7 +146,8 @@ public final class Stress {
         List<Optional<Cure>> cures =
                 work.inOrder(Settings.Stage.CURES, Math.min(MOST_CURES, troubles.size()), number -> {
                     Trouble trouble = troubles.get(number);
-                    int check = known.seen().get(trouble).check();
+                    int check =
+                            Objects.requireNonNull(known.seen().get(trouble)).check();
                     List<Sample> bad = new ArrayList<>(known.examples(trouble));
                     if (check >= 0) {
                         known.worst(check).forEach(w -> bad.add(w.sample()));
