@@ -7,7 +7,6 @@ import org.gusset.core.diagnostic.Phrase;
 import org.gusset.core.diagnostic.Place;
 import org.gusset.core.graph.Operation;
 import org.gusset.core.graph.Values;
-import org.gusset.core.measure.Dimension;
 
 /**
  * A condition that must hold.
@@ -37,10 +36,17 @@ public record Requirement(Condition condition, String source, int telling, Place
         if (!(inner instanceof Condition.Compared compared) || compared.relation() == Condition.Relation.ALIKE) {
             return new Tested[0];
         }
-        double room = compared.right().number(in) - compared.left().number(in);
-        double tolerance = compared.dimension().equals(Dimension.LENGTH) ? Condition.LENGTH_TOLERANCE : 0;
-        Tested figure =
-                new Tested(source, compared.dimension(), denied ? -room : room, 0, Double.POSITIVE_INFINITY, tolerance);
+        double left = compared.left().number(in);
+        double right = compared.right().number(in);
+        // At most and at least take in what is alike; less and more do not.
+        boolean takesIn = denied == (compared.relation() == Condition.Relation.LESS);
+        Tested figure = new Tested(
+                source,
+                compared.dimension(),
+                denied ? left - right : right - left,
+                0,
+                Double.POSITIVE_INFINITY,
+                compared.tolerance(left, right) * (takesIn ? 1 : -1));
         return new Tested[] {figure};
     }
 }

@@ -56,14 +56,19 @@ public sealed interface Condition {
         public boolean holds(Values in) {
             double a = left.number(in);
             double b = right.number(in);
-            double tolerance = dimension.equals(Dimension.LENGTH)
-                    ? LENGTH_TOLERANCE
-                    : 1e-9 * Math.max(1, Math.max(Math.abs(a), Math.abs(b)));
+            double tolerance = tolerance(a, b);
             return switch (relation) {
                 case LESS -> a < b - tolerance;
                 case AT_MOST -> a <= b + tolerance;
                 case ALIKE -> Math.abs(a - b) <= tolerance;
             };
+        }
+
+        /** Numbers that differ by no more are alike. */
+        public double tolerance(double a, double b) {
+            return dimension.equals(Dimension.LENGTH)
+                    ? LENGTH_TOLERANCE
+                    : 1e-9 * Math.max(1, Math.max(Math.abs(a), Math.abs(b)));
         }
     }
 

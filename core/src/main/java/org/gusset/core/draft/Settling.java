@@ -35,6 +35,9 @@ final class Settling {
     /** Values are given to this, in mm or degrees, if that settles it. */
     private static final double[] STEPS = {1, 0.5, 0.1, 0.01};
 
+    /** Plain numbers are given to this. */
+    private static final double[] NUMBER_STEPS = {0.1, 0.01, 0.001, 1e-4, 1e-5};
+
     /** A figure within this of its target is settled, in mm or degrees. */
     private static final double SETTLED = 0.1;
 
@@ -189,8 +192,8 @@ final class Settling {
 
         /** The change, to a round value if that settles it too; nothing if something else is worse then. */
         private Optional<Remedy> tried(double now, double wanted, double effect) {
-            for (double step : STEPS) {
-                double round = lever.dimension().equals(Dimension.NUMBER) ? wanted : Math.rint(wanted / step) * step;
+            for (double step : lever.dimension().equals(Dimension.NUMBER) ? NUMBER_STEPS : STEPS) {
+                double round = Math.rint(wanted / step) * step;
                 Drawing then = at(round);
                 boolean settled = Math.abs(off(then)) <= SETTLED
                         && then.findings().get(index).verdict() == Finding.Verdict.PASSED;

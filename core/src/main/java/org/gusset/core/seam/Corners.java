@@ -9,6 +9,9 @@ final class Corners {
     /** Ends of edges closer than this are one corner, in mm. */
     private static final double ONE = 1e-3;
 
+    /** Joints on both sides of a seam closer than this come together, in mm. */
+    static final double JOINTS = 2 * Walking.TOLERANCE;
+
     private record Corner(String piece, Point at) {}
 
     private final List<Corner> corners = new ArrayList<>();
@@ -25,6 +28,34 @@ final class Corners {
         corners.add(new Corner(piece, at));
         parents.add(corners.size() - 1);
         return corners.size() - 1;
+    }
+
+    /** Two corners that a seam brings together. */
+    record Together(int one, int other) {}
+
+    /** What the two sides of a seam bring together: their ends, and joints that lie at one place on both. */
+    List<Together> together(WalkedSide first, WalkedSide second) {
+        List<Together> together = new ArrayList<>();
+        together.add(new Together(start(first.first()), start(second.first())));
+        together.add(new Together(end(first.last()), end(second.last())));
+        for (WalkedSide.Leg one : first.legs()) {
+            for (WalkedSide.Leg other : second.legs()) {
+                if (one.from() > 0 && Math.abs(one.from() - other.from()) <= JOINTS) {
+                    together.add(new Together(start(one), start(other)));
+                }
+            }
+        }
+        return together;
+    }
+
+    /** The corner at which an edge begins as it is sewn. */
+    int start(WalkedSide.Leg leg) {
+        return of(leg.run().piece(), leg.start());
+    }
+
+    /** The corner at which it ends. */
+    int end(WalkedSide.Leg leg) {
+        return of(leg.run().piece(), leg.end());
     }
 
     void join(int one, int other) {

@@ -14,6 +14,9 @@ final class Directions {
     /** A side of more edges than this is walked as written. */
     private static final int MOST_RUNS = 8;
 
+    /** More ways of one side than this are not compared: where no seam joins its edges, any is as good. */
+    private static final int MOST_WAYS = 16;
+
     /** What a mark without a partner costs, in mm. */
     private static final double ALONE = 30;
 
@@ -44,7 +47,7 @@ final class Directions {
                 boolean ready = !waits || (ready(walk.first()) && ready(walk.second()));
                 if (found.get(i).isEmpty() && ready) {
                     Pair pair = best(walk);
-                    join(pair);
+                    corners.together(pair.first(), pair.second()).forEach(t -> corners.join(t.one(), t.other()));
                     found.set(i, Optional.of(pair));
                     left--;
                     moved = true;
@@ -58,7 +61,7 @@ final class Directions {
 
     /** True if every two edges in a row can be joined. */
     private boolean ready(List<Run> runs) {
-        return joints(runs, ways(runs)) == runs.size() - 1;
+        return mostJoints(runs, ways(runs)) == runs.size() - 1;
     }
 
     private static List<List<Boolean>> ways(List<Run> runs) {
@@ -74,17 +77,17 @@ final class Directions {
         return ways;
     }
 
-    private int joints(List<Run> runs, List<List<Boolean>> ways) {
+    private int mostJoints(List<Run> runs, List<List<Boolean>> ways) {
         int most = 0;
         for (List<Boolean> way : ways) {
-            most = Math.max(most, joints(runs, way, 0));
+            most = Math.max(most, joints(runs, way));
         }
         return most;
     }
 
     /** How many of the edges in a row are joined when they run this way. */
-    private int joints(List<Run> runs, List<Boolean> way, int counted) {
-        int joints = counted;
+    private int joints(List<Run> runs, List<Boolean> way) {
+        int joints = 0;
         for (int i = 0; i + 1 < runs.size(); i++) {
             if (joined(
                     new WalkedSide.Leg(runs.get(i), way.get(i), 0),
@@ -97,16 +100,15 @@ final class Directions {
 
     /** True if one edge goes on where the other ends: at one corner, or at corners that a seam joins. */
     boolean joined(WalkedSide.Leg one, WalkedSide.Leg next) {
-        return corners.joined(
-                corners.of(one.run().piece(), one.end()), corners.of(next.run().piece(), next.start()));
+        return corners.joined(corners.end(one), corners.start(next));
     }
 
     private List<WalkedSide> candidates(List<Run> runs) {
         List<List<Boolean>> ways = ways(runs);
-        int most = joints(runs, ways);
+        int most = mostJoints(runs, ways);
         List<WalkedSide> candidates = new ArrayList<>();
         for (List<Boolean> way : ways) {
-            if (joints(runs, way, 0) == most) {
+            if (candidates.size() < MOST_WAYS && joints(runs, way) == most) {
                 candidates.add(WalkedSide.of(runs, way));
             }
         }
@@ -211,25 +213,5 @@ final class Directions {
             }
         }
         return folded;
-    }
-
-    /** Notes which corners the seam brings together. */
-    private void join(Pair pair) {
-        join(pair.first().first(), true, pair.second().first(), true);
-        join(pair.first().last(), false, pair.second().last(), false);
-        for (WalkedSide.Leg one : pair.first().legs()) {
-            for (WalkedSide.Leg other : pair.second().legs()) {
-                boolean start = one.from() > 0 && Math.abs(one.from() - other.from()) <= 2 * Walking.TOLERANCE;
-                if (start) {
-                    join(one, true, other, true);
-                }
-            }
-        }
-    }
-
-    private void join(WalkedSide.Leg one, boolean oneStart, WalkedSide.Leg other, boolean otherStart) {
-        int a = corners.of(one.run().piece(), oneStart ? one.start() : one.end());
-        int b = corners.of(other.run().piece(), otherStart ? other.start() : other.end());
-        corners.join(a, b);
     }
 }

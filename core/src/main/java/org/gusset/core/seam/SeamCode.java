@@ -17,10 +17,7 @@ public enum SeamCode implements Code {
             Severity.ERROR,
             "Seam `{seam}` does not match {stretch}: {first} is {firstLength} there, {second} is {secondLength}; {longer} is"
                     + " {difference} too long for {wanted} (tolerance {tolerance}).{round}"),
-    MATCH_OFF_EDGE(
-            7,
-            Severity.ERROR,
-            "`{point}` does not lie on {side}, so seam `{seam}` cannot match it: it is {distance} away."),
+    MATCH_OFF_EDGE(7, Severity.ERROR, "`{point}` does not lie on {side}, so seam `{seam}` cannot match it{distance}."),
     MATCHES_CROSS(
             8,
             Severity.ERROR,
@@ -49,7 +46,7 @@ public enum SeamCode implements Code {
             "`{edge}` of {piece} lies on the fold and is sewn in seam `{seam}`: there is no edge to sew."),
     ALLOWANCE_DRAWN(
             15,
-            Severity.ERROR,
+            Severity.WARNING,
             "`{edge}` of {piece} runs {width} outside `{other}`, as wide as its allowance: the allowance is drawn and then added"
                     + " again."),
     NOT_MIRRORED(

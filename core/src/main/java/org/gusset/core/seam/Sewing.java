@@ -68,6 +68,9 @@ public record Sewing(
         List<Directions.Pair> pairs = new Directions(sides, corners).of(walks);
         SeamFindings match = new SeamFindings(named, known.strips());
         Truing truing = new Truing(sides, known.pointed());
+        Hands hands = new Hands(sides);
+        GrainChecks grain = new GrainChecks(sides, known.places());
+        FlatHead head = new FlatHead(sides);
         List<SewnSeam> seams = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
         List<Diagnostic> wrong = new ArrayList<>();
@@ -91,8 +94,12 @@ public record Sewing(
                 wrong.addAll(new NotchPairs(seam).wrong());
             }
             wrong.addAll(truing.meetings(seam));
+            wrong.addAll(hands.wrong(seam));
+            wrong.addAll(grain.wrong(seam));
+            wrong.addAll(head.wrong(seam));
         }
         pieces.forEach(p -> wrong.addAll(truing.folds(p, known.places().getOrDefault(p.name(), Place.nowhere()))));
+        pieces.forEach(p -> wrong.addAll(grain.wrong(p)));
         wrong.addAll(new Bookkeeping(sides, known.places()).wrong(pieces, seams, known.inner(), known.unknown()));
         SewingOrder.Found order = new SewingOrder(seams, corners, sides).found();
         wrong.addAll(order.wrong());

@@ -37,24 +37,10 @@ final class SewingOrder {
         this.sides = sides;
         for (int i = 0; i < seams.size(); i++) {
             SewnSeam seam = seams.get(i);
-            join(seam.first().first(), seam.second().first(), true, i);
-            join(seam.first().last(), seam.second().last(), false, i);
-            for (WalkedSide.Leg one : seam.first().legs()) {
-                for (WalkedSide.Leg other : seam.second().legs()) {
-                    if (one.from() > 0 && Math.abs(one.from() - other.from()) <= 2 * Walking.TOLERANCE) {
-                        join(one, other, true, i);
-                    }
-                }
+            for (Corners.Together together : corners.together(seam.first(), seam.second())) {
+                joins.add(new Join(together.one(), together.other(), i));
             }
         }
-    }
-
-    private void join(WalkedSide.Leg one, WalkedSide.Leg other, boolean start, int seam) {
-        joins.add(new Join(corner(one, start), corner(other, start), seam));
-    }
-
-    private int corner(WalkedSide.Leg leg, boolean start) {
-        return corners.of(leg.run().piece(), start ? leg.start() : leg.end());
     }
 
     /** For each seam the numbers of the seams that must be sewn before it, and what is wrong. */
@@ -105,14 +91,14 @@ final class SewingOrder {
         for (int k = 0; k + 1 < side.legs().size(); k++) {
             WalkedSide.Leg one = side.legs().get(k);
             WalkedSide.Leg next = side.legs().get(k + 1);
-            int from = corner(one, false);
-            int to = corner(next, true);
+            int from = corners.end(one);
+            int to = corners.start(next);
             // Where both sides go on to another copy, each copy may be sewn for itself.
-            boolean apart = one.run()
-                            .equals(side.legs().get(side.legs().size() - 1).run())
-                    && next.run().equals(side.first().run())
-                    && opposite.legs().stream()
-                            .anyMatch(l -> l.from() > 0 && Math.abs(l.from() - next.from()) <= 2 * Walking.TOLERANCE);
+            boolean apart =
+                    one.run().equals(side.legs().get(side.legs().size() - 1).run())
+                            && next.run().equals(side.first().run())
+                            && opposite.legs().stream()
+                                    .anyMatch(l -> l.from() > 0 && Math.abs(l.from() - next.from()) <= Corners.JOINTS);
             if (from == to
                     || apart
                     || one.run().piece().isEmpty()
@@ -280,8 +266,8 @@ final class SewingOrder {
     private Optional<Integer> closing(WalkedSide side, int but) {
         WalkedSide.Leg first = side.first();
         WalkedSide.Leg last = side.last();
-        int from = corner(last, false);
-        int to = corner(first, true);
+        int from = corners.end(last);
+        int to = corners.start(first);
         if (from != to) {
             Optional<Integer> best = Optional.empty();
             for (int until = 1; until <= seams.size() && best.isEmpty(); until++) {
@@ -298,14 +284,10 @@ final class SewingOrder {
             return Optional.of(-1);
         }
         for (int i = 0; i < seams.size(); i++) {
-            List<Run> one = seams.get(i).walk().first();
-            List<Run> other = seams.get(i).walk().second();
-            boolean self = one.size() == 1
-                    && other.size() == 1
-                    && one.get(0).piece().equals(first.run().piece())
-                    && one.get(0).path().equals(other.get(0).path())
-                    && sides.edge(one.get(0)).equals(beside);
-            if (self && beside.isPresent()) {
+            Optional<Sides.Sewn> self = sides.selfSewn(seams.get(i).walk());
+            boolean here = self.isPresent()
+                    && self.get().piece().name().equals(first.run().piece());
+            if (here && beside.isPresent() && self.get().edge().equals(beside.get())) {
                 return Optional.of(i);
             }
         }

@@ -99,6 +99,28 @@ final class Sides {
         return Optional.ofNullable(best);
     }
 
+    /** A run's piece and the edge on which it lies. */
+    record Sewn(Piece piece, Edge edge) {}
+
+    /** The piece and edge of a run; empty if either is not known. */
+    Optional<Sewn> sewn(Run run) {
+        Optional<Piece> piece = piece(run.piece());
+        Optional<Edge> edge = edge(run);
+        return piece.isPresent() && edge.isPresent()
+                ? Optional.of(new Sewn(piece.get(), edge.get()))
+                : Optional.empty();
+    }
+
+    /** The edge that a seam sews to the same edge of another copy; empty if it joins different ones. */
+    Optional<Sewn> selfSewn(Walk walk) {
+        boolean self = walk.first().size() == 1
+                && walk.second().size() == 1
+                && !walk.first().get(0).piece().isEmpty()
+                && walk.first().get(0).piece().equals(walk.second().get(0).piece())
+                && walk.first().get(0).path().equals(walk.second().get(0).path());
+        return self ? sewn(walk.first().get(0)) : Optional.empty();
+    }
+
     /** The allowance that all edges of a side have; empty if they differ or one is not known. */
     Optional<Double> allowance(List<Run> runs) {
         Optional<Double> common = Optional.empty();

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Fact;
+import org.gusset.core.diagnostic.Phrase;
 import org.gusset.core.seam.Walk.Band;
 
 /** Cuts a seam at its matched points into stretches. */
@@ -93,7 +94,9 @@ final class Stretches {
                 "seam",
                 walk.name(),
                 "distance",
-                Fact.length(Double.isInfinite(distance) ? 0 : distance)));
+                Double.isInfinite(distance)
+                        ? Phrase.of("match.elsewhere", ": no edge of its piece is sewn there")
+                        : Phrase.of("match.away", ": it is {away} away", "away", Fact.length(distance))));
     }
 
     private void crossed(Walk.Match one, Walk.Match other) {

@@ -1,5 +1,6 @@
 package org.gusset.core.seam;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.gusset.core.diagnostic.Place;
@@ -61,6 +62,13 @@ public record Walk(
 
     /** At a corner the neighbouring edges run on smoothly across the seam, or are square to it on both sides. */
     public record Meeting(boolean smooth, Spot at, Place place) {}
+
+    /** The edges of both sides. */
+    List<Run> runs() {
+        List<Run> runs = new ArrayList<>(first);
+        runs.addAll(second);
+        return runs;
+    }
 
     /** The length of the first side with darts and pleats closed. */
     public double firstLength() {

@@ -12,6 +12,7 @@ import org.gusset.core.measure.LengthStyle;
 import org.gusset.core.measure.Measurements;
 import org.gusset.core.measure.Quantity;
 import org.gusset.core.measure.Unit;
+import org.gusset.core.seam.SeamCode;
 import org.gusset.dsl.Gusset;
 import org.gusset.dsl.Source;
 import org.gusset.dsl.format.Laid;
@@ -67,9 +68,10 @@ class RandomDraftsTest {
                 .with("shape", new Choice.Word("fancy"));
         same(first.with(looser), draft.evaluate(body, looser).value().orElseThrow());
         assertThat(first.trace(LengthStyle.CM)).isNotEmpty();
-        // What is found about sewing does not keep a draft from being drawn.
+        // The generator does not true its pieces: corners at folds, hands and the order of sewing fall as they may.
         return first.diagnostics().stream()
-                .noneMatch(d -> d.isError() && !d.code().id().startsWith("SEW"));
+                .noneMatch(d -> d.isError()
+                        && (!(d.code() instanceof SeamCode) || d.code().equals(SeamCode.SEAM_OFF)));
     }
 
     /** The same bits: records of doubles are equal only then. */

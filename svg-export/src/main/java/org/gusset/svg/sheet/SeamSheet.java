@@ -201,7 +201,7 @@ public final class SeamSheet {
         double room = Math.min(stretch.firstLength(), stretch.secondLength()) * scale - 2;
         double size = options.styles().lettering(Role.CAPTION).size();
         if (TextMeasure.width(told, size, false) > room) {
-            told = words.say("stretch-short", "{ease}", "ease", Fact.length(ease));
+            told = words.say("stretch-short", "{ease}", "ease", Fact.length(Math.abs(ease)));
         }
         double wide = TextMeasure.width(told, size, false);
         double fitted = Math.max(2, Math.min(size, size * room / wide));

@@ -11,6 +11,7 @@ import org.gusset.core.seam.Walking;
 import org.gusset.dsl.syntax.Expr;
 import org.gusset.dsl.syntax.Name;
 import org.gusset.dsl.syntax.Statement;
+import org.gusset.dsl.syntax.TreeWalk;
 
 /** Checks seams: which edges they join, which points come together, and what is asked of them. */
 final class SeamStatements {
@@ -43,8 +44,6 @@ final class SeamStatements {
             matches.add(new Walking.MatchInput(one, other, match.ease().map(r -> ease(r, in)), match.span()));
         }
         List<Walking.MeetingInput> meetings = new ArrayList<>();
-        List<Expr> both = new ArrayList<>(seam.first());
-        both.addAll(seam.second());
         for (Statement.Meeting meeting : seam.meeting()) {
             Walking.SpotInput spot = spot(meeting.point(), SeamSide.either(seam.first(), seam.second()), in);
             meetings.add(new Walking.MeetingInput(meeting.smooth(), spot, meeting.span()));
@@ -213,7 +212,7 @@ final class SeamStatements {
 
     /** The piece to which a bare name belongs; says so if there are several. */
     private String owner(Expr expr, SeamSide side, Inputs in) {
-        List<Expr.Reference> references = org.gusset.dsl.syntax.TreeWalk.all(expr, Expr.Reference.class);
+        List<Expr.Reference> references = TreeWalk.all(expr, Expr.Reference.class);
         for (List<String> pieces : side.pieces()) {
             List<String> owners = new ArrayList<>();
             for (String piece : pieces) {
