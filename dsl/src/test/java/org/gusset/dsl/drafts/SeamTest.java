@@ -380,7 +380,7 @@ class SeamTest {
         assertThat(told(drawing)).containsExactly("SEW010", "SEW011");
         assertThat(drawing.diagnostics())
                 .extracting(Diagnostic::message)
-                .anySatisfy(m -> assertThat(m).contains("90 deg", "95.71 deg", "185.71 deg", "a dip of 0.05 cm"));
+                .anySatisfy(m -> assertThat(m).contains("90 deg", "95.71 deg", "185.71 deg", "a dip of 0.0499 cm"));
     }
 
     /** A point of a piece that the seam does not join. */
