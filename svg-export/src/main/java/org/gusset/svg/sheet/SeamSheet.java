@@ -35,6 +35,8 @@ public final class SeamSheet {
     private static final double NO_EASE = 0.05;
 
     private static final double HATCH = 3;
+    /** The smallest type that is still read, in mm. */
+    private static final double LEAST_LETTERING = 1.8;
 
     private final Drawing drawing;
     private final SheetOptions options;
@@ -160,22 +162,31 @@ public final class SeamSheet {
                         Role.NOTCH, Path.line(new Point(at, outer), new Point(at, outer + inward * ROD * 0.45))));
             }
         }
-        double size = options.styles().lettering(Role.SMALL_PRINT).size();
-        double free = Double.NEGATIVE_INFINITY;
-        for (WalkedSide.Leg leg : side.legs()) {
-            String name = Words.spoken(leg.run().words().replace("all ", ""));
-            double room = (leg.to() - leg.from()) * scale;
-            double width = TextMeasure.width(name, size, false);
-            double middle = (leg.from() + leg.to()) / 2 * scale;
-            // A name that is wider than its edge is left to the first copy that has room.
-            if (width <= Math.max(room, 0) || side.legs().size() == 1) {
-                double baseline = above ? top - 1.5 : top + ROD + size + 0.5;
-                double left = Math.max(middle - width / 2, 0);
-                if (left >= free) {
-                    ink.add(Ink.TextLine.upright(Role.SMALL_PRINT, new Point(left, baseline), size, name));
-                    free = left + width + 2;
-                }
+        names(ink, side, above ? top - 1.5 : top + ROD + 0.5, above, scale);
+    }
+
+    /** The names of the edges outside a rod: one for all copies that follow one another, smaller where there is little room. */
+    private void names(List<Ink> ink, WalkedSide side, double edge, boolean above, double scale) {
+        double full = options.styles().lettering(Role.SMALL_PRINT).size();
+        List<WalkedSide.Leg> legs = side.legs();
+        int first = 0;
+        for (int i = 0; i < legs.size(); i++) {
+            String words = legs.get(i).run().words();
+            boolean goesOn =
+                    i + 1 < legs.size() && legs.get(i + 1).run().words().equals(words);
+            if (goesOn) {
+                continue;
             }
+            String name = Words.spoken(words.replace("all ", ""));
+            double from = legs.get(first).from() * scale;
+            double to = legs.get(i).to() * scale;
+            double width = TextMeasure.width(name, full, false);
+            double size = Math.max(LEAST_LETTERING, Math.min(full, full * (to - from - 1) / width));
+            double half = width * size / full / 2;
+            double middle = Math.max(half, Math.min(LENGTH - half, (from + to) / 2));
+            ink.add(new Ink.TextLine(
+                    Role.SMALL_PRINT, new Point(middle, above ? edge : edge + size), Ink.Anchor.MIDDLE, 0, size, name));
+            first = i + 1;
         }
     }
 
