@@ -16,6 +16,9 @@ final class BernsteinRoots {
 
     private static final double SAME = 1e-13;
 
+    /** Newton's steps square the error, so that after one as short as this only rounding is left. */
+    private static final double SETTLED = 1e-11;
+
     private BernsteinRoots() {}
 
     /** The roots in order, none of a polynomial that vanishes everywhere. */
@@ -142,7 +145,7 @@ final class BernsteinRoots {
             if (!(next > low && next < high)) {
                 next = 0.5 * (low + high);
             }
-            if (Math.abs(next - t) <= 1e-17 + 1e-16 * t) {
+            if (Math.abs(next - t) <= SETTLED) {
                 return next;
             }
             t = next;
@@ -150,14 +153,18 @@ final class BernsteinRoots {
         return t;
     }
 
-    /** The polynomial's value by de Casteljau's rule. */
+    /** The polynomial's value by Horner's rule for Bernstein coefficients, (1 - t) and t being held apart. */
     static double value(double[] coefficients, double t) {
-        double[] c = coefficients.clone();
-        for (int n = c.length - 1; n > 0; n--) {
-            for (int j = 0; j < n; j++) {
-                c[j] += (c[j + 1] - c[j]) * t;
-            }
+        int degree = coefficients.length - 1;
+        double s = 1 - t;
+        double power = 1;
+        double choose = 1;
+        double sum = coefficients[0];
+        for (int i = 1; i <= degree; i++) {
+            power *= t;
+            choose = choose * (degree - i + 1) / i;
+            sum = sum * s + choose * power * coefficients[i];
         }
-        return c[0];
+        return sum;
     }
 }

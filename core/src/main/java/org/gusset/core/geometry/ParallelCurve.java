@@ -144,7 +144,7 @@ final class ParallelCurve {
         double out = speed(t0) * h / 3;
         double in = speed(t1) * h / 3;
         CubicSegment best = handled(start, leave, out, end, arrive, in);
-        double miss = miss(best, t0, t1);
+        double miss = miss(best, t0, t1, Double.POSITIVE_INFINITY);
         double sine = leave.cross(arrive);
         if (Math.abs(sine) > 1e-3) {
             Vector rise = offset(mid).minus(start.toward(end, 0.5)).times(8.0 / 3);
@@ -152,7 +152,7 @@ final class ParallelCurve {
             double b = rise.cross(leave) / sine;
             if (a * speed(mid) > 0 && b * speed(mid) > 0) {
                 CubicSegment other = handled(start, leave, a, end, arrive, b);
-                double otherMiss = miss(other, t0, t1);
+                double otherMiss = miss(other, t0, t1, miss);
                 if (otherMiss < miss) {
                     best = other;
                     miss = otherMiss;
@@ -171,13 +171,36 @@ final class ParallelCurve {
         return new CubicSegment(start, start.plus(leave.times(out)), end.plus(arrive.times(-in)), end);
     }
 
-    /** The largest distance of places of the true parallel from the fit. */
-    private double miss(CubicSegment fit, double t0, double t1) {
+    /** The largest distance of places of the true parallel from the fit, at most a little too large; not searched beyond enough. */
+    private double miss(CubicSegment fit, double t0, double t1, double enough) {
         double most = 0;
         for (int i = 1; i < PROBES; i++) {
-            Point truth = offset(t0 + (t1 - t0) * i / PROBES);
-            most = Math.max(most, fit.at(Nearest.on(fit, truth)).distance(truth));
+            double share = (double) i / PROBES;
+            Point truth = offset(t0 + (t1 - t0) * share);
+            most = Math.max(most, fit.at(foot(fit, truth, share)).distance(truth));
+            if (most > enough) {
+                return most;
+            }
         }
         return most;
+    }
+
+    /** The foot of the perpendicular near a parameter, by Newton's rule; any place of the fit is a safe answer. */
+    private static double foot(CubicSegment fit, Point to, double near) {
+        double t = near;
+        for (int round = 0; round < 4; round++) {
+            Vector off = fit.at(t).minus(to);
+            Vector way = fit.derivative(t);
+            double slope = way.dot(way) + off.dot(fit.secondDerivative(t));
+            if (!(slope > 0)) {
+                break;
+            }
+            double next = Math.min(1, Math.max(0, t - off.dot(way) / slope));
+            if (Math.abs(next - t) < 1e-9) {
+                return next;
+            }
+            t = next;
+        }
+        return t;
     }
 }

@@ -33,7 +33,7 @@ public record Vector(double dx, double dy) {
     }
 
     public double length() {
-        return StrictMath.hypot(dx, dy);
+        return Hypotenuse.of(dx, dy);
     }
 
     public Vector times(double factor) {

@@ -151,20 +151,26 @@ final class GrainArrow {
     }
 
     private double clear(Point start, Point end) {
-        double clear = Double.POSITIVE_INFINITY;
+        double square = Double.POSITIVE_INFINITY;
         for (int i = 0; i < LOOKS; i++) {
             Point p = start.toward(end, (double) i / (LOOKS - 1));
             for (int k = 1; k < ring.size(); k++) {
-                clear = Math.min(clear, distance(p, ring.get(k - 1), ring.get(k)));
+                square = Math.min(square, squaredDistance(p, ring.get(k - 1), ring.get(k)));
             }
         }
-        return clear;
+        return Math.sqrt(square);
     }
 
-    private static double distance(Point p, Point from, Point to) {
-        Vector along = to.minus(from);
-        double square = along.dot(along);
-        double share = square == 0 ? 0 : p.minus(from).dot(along) / square;
-        return p.distance(from.toward(to, Math.max(0, Math.min(1, share))));
+    /** By numbers instead of vectors: this runs some hundred thousand times for a piece. */
+    private static double squaredDistance(Point p, Point from, Point to) {
+        double alongX = to.x() - from.x();
+        double alongY = to.y() - from.y();
+        double offX = p.x() - from.x();
+        double offY = p.y() - from.y();
+        double square = alongX * alongX + alongY * alongY;
+        double share = square == 0 ? 0 : Math.max(0, Math.min(1, (offX * alongX + offY * alongY) / square));
+        offX -= share * alongX;
+        offY -= share * alongY;
+        return offX * offX + offY * offY;
     }
 }
