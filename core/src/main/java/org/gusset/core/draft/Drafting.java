@@ -112,7 +112,7 @@ final class Drafting {
                         value));
     }
 
-    private void takeChoices(
+    void takeChoices(
             Measurements measurements, Choices choices, Map<Handle<?>, Object> given, List<Diagnostic> diagnostics) {
         Set<String> known = new LinkedHashSet<>();
         for (Draft.Option option : draft.options()) {

@@ -58,6 +58,7 @@ public final class Workbench implements Runnable {
         line.addSubcommand(new DrawCommand(bench));
         line.addSubcommand(new CheckCommand(bench));
         line.addSubcommand(new SeamsCommand(bench));
+        line.addSubcommand(new ChalkCommand(bench));
         line.addSubcommand(new ValuesCommand(bench));
         line.addSubcommand(new StepsCommand(bench));
         line.addSubcommand(new FormatCommand(bench));
