@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.gusset.core.pattern.Piece;
 
 /**
@@ -63,7 +64,7 @@ public record ChalkPiece(
 
     /** How far the worst curve strays when it is drawn again through its rounded marks, in mm. */
     public double largestStray() {
-        return java.util.stream.Stream.concat(outline.stream(), inner.stream())
+        return Stream.concat(outline.stream(), inner.stream())
                 .filter(s -> s instanceof ChalkStroke.Curved)
                 .mapToDouble(s -> ((ChalkStroke.Curved) s).off())
                 .max()

@@ -57,10 +57,23 @@ final class Chalking {
                 outline.addAll(strokes.of(run.name(), run.path(), from, to, left ? 1 : -1));
             }
         }
+        toOwnFirst(outline);
         InnerChalk inner = new InnerChalk(frame, tape, strokes);
         inner.take(piece.marks());
         return new ChalkPiece(
                 piece, line, frame, within, trimmed, outline, notches(piece, points), inner.strokes(), inner.spots());
+    }
+
+    /** Begins with the first stroke of the piece's own. */
+    private static void toOwnFirst(List<ChalkStroke> outline) {
+        for (int i = 0; i < outline.size(); i++) {
+            boolean own = !(outline.get(i) instanceof ChalkStroke.AsOther);
+            boolean shared = outline.get((i + outline.size() - 1) % outline.size()) instanceof ChalkStroke.AsOther;
+            if (own && shared) {
+                Collections.rotate(outline, -i);
+                return;
+            }
+        }
     }
 
     /** The stretches beginning at the top of the base and leading away from it; clockwise from the top if nothing lies on the base. */

@@ -2,9 +2,11 @@ package org.gusset.workbench;
 
 import java.io.PrintWriter;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.gusset.core.chalk.ChalkFrame;
 import org.gusset.core.chalk.ChalkLine;
 import org.gusset.core.chalk.ChalkList;
@@ -69,30 +71,24 @@ final class ChalkText {
         out.println("   " + base(piece));
         out.println("   " + allowances(piece));
         List<ChalkMark> marks = piece.marks();
-        int told = 0;
+        Set<ChalkMark> told = new HashSet<>();
         out.println("   Round the piece:");
+        List<String> cutBefore = new ArrayList<>();
         for (ChalkStroke stroke : piece.outline()) {
-            told = mark(piece, marks, stroke.from(), told);
+            if (stroke instanceof ChalkStroke.AsOther) {
+                cutBefore.add(PieceWords.spoken(stroke.name()));
+                continue;
+            }
+            mark(piece, marks, stroke.from(), told);
             out.println("      " + stroke(stroke, marks, "in", "out"));
+            mark(piece, marks, stroke.to(), told);
         }
-        if (!piece.notches().isEmpty()) {
-            out.println("   Notches:");
-            for (ChalkPiece.Notched notch : piece.notches()) {
-                String strokes = List.of("", "", ", double", ", triple").get(notch.strokes());
-                out.println(
-                        "   " + place(piece, marks, notch.mark(), strokes + " on " + PieceWords.spoken(notch.edge())));
-            }
+        if (!cutBefore.isEmpty()) {
+            out.println("      " + String.join(", ", cutBefore) + ": as " + PieceWords.spoken(piece.within())
+                    + ", cut already.");
         }
-        if (!piece.inner().isEmpty() || !piece.spots().isEmpty()) {
-            out.println("   Inside:");
-            int inside = 0;
-            for (ChalkStroke stroke : piece.inner()) {
-                inside = mark(piece, marks, stroke.from(), inside);
-                inside = mark(piece, marks, stroke.to(), inside);
-                out.println("      " + stroke(stroke, marks, "to the left", "to the right"));
-            }
-            piece.spots().forEach(spot -> out.println("   " + place(piece, marks, spot, "")));
-        }
+        notches(piece, marks);
+        inner(piece, marks, told);
         out.println("   Largest error of a mark: " + errors.show(piece.largestError())
                 + (curved(piece)
                         ? "; a curve drawn through its offsets by straight strokes strays at most "
@@ -100,18 +96,37 @@ final class ChalkText {
                         : "."));
     }
 
+    private void notches(ChalkPiece piece, List<ChalkMark> marks) {
+        if (!piece.notches().isEmpty()) {
+            out.println("   Notches:");
+        }
+        for (ChalkPiece.Notched notch : piece.notches()) {
+            String strokes = List.of("", "", ", double", ", triple").get(notch.strokes());
+            out.println("   " + place(piece, marks, notch.mark(), strokes + " on " + PieceWords.spoken(notch.edge())));
+        }
+    }
+
+    private void inner(ChalkPiece piece, List<ChalkMark> marks, Set<ChalkMark> told) {
+        if (!piece.inner().isEmpty() || !piece.spots().isEmpty()) {
+            out.println("   Inside:");
+        }
+        for (ChalkStroke stroke : piece.inner()) {
+            mark(piece, marks, stroke.from(), told);
+            mark(piece, marks, stroke.to(), told);
+            out.println("      " + stroke(stroke, marks, "to the left", "to the right"));
+        }
+        piece.spots().forEach(spot -> out.println("   " + place(piece, marks, spot, "")));
+    }
+
     private static boolean curved(ChalkPiece piece) {
         return piece.largestStray() > 0;
     }
 
-    /** Tells a mark unless it was told before or need not be set; gives how many were told. */
-    private int mark(ChalkPiece piece, List<ChalkMark> marks, ChalkMark mark, int told) {
-        int at = marks.indexOf(mark);
-        if (at < told) {
-            return told;
+    /** Tells a mark the first time that it is needed. */
+    private void mark(ChalkPiece piece, List<ChalkMark> marks, ChalkMark mark, Set<ChalkMark> told) {
+        if (told.add(mark)) {
+            out.println("   " + place(piece, marks, mark, ""));
         }
-        out.println("   " + place(piece, marks, mark, ""));
-        return at + 1;
     }
 
     private void layers(ChalkPiece piece) {
@@ -189,11 +204,9 @@ final class ChalkText {
     /** @param one the words for a positive offset, {@code other} for a negative one */
     private String stroke(ChalkStroke stroke, List<ChalkMark> marks, String one, String other) {
         String name = PieceWords.spoken(stroke.name());
-        String to = stroke instanceof ChalkStroke.AsOther ? "" : " to " + (marks.indexOf(stroke.to()) + 1);
+        String to = " to " + (marks.indexOf(stroke.to()) + 1);
         if (stroke instanceof ChalkStroke.OnFold) {
             return name + ": the fold" + to + ", not cut.";
-        } else if (stroke instanceof ChalkStroke.AsOther shared) {
-            return name + ": as " + PieceWords.spoken(shared.piece()) + ", cut already.";
         } else if (stroke instanceof ChalkStroke.Curved curved) {
             return curve(curved, name, marks, one, other);
         }
