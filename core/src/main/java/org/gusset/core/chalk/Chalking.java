@@ -15,7 +15,7 @@ import org.gusset.core.pattern.Piece;
 /** Turns pieces into marks and strokes set off from one frame. */
 final class Chalking {
     /** A point this near to a named one is that one, in mm. */
-    private static final double NAMED = 1e-3;
+    static final double NAMED = 1e-3;
 
     private final ChalkLine line;
     private final Tape tape;
@@ -58,7 +58,7 @@ final class Chalking {
             }
         }
         toOwnFirst(outline);
-        InnerChalk inner = new InnerChalk(frame, tape, strokes);
+        InnerChalk inner = new InnerChalk(frame, tape, strokes, points);
         inner.take(piece.marks());
         return new ChalkPiece(
                 piece, line, frame, within, trimmed, outline, notches(piece, points), inner.strokes(), inner.spots());
@@ -149,7 +149,7 @@ final class Chalking {
         });
     }
 
-    private static Optional<String> name(Point at, Map<String, Point> points) {
+    static Optional<String> name(Point at, Map<String, Point> points) {
         return points.entrySet().stream()
                 .filter(e -> e.getValue().distance(at) < NAMED)
                 .map(e -> OutlineRun.spoken(e.getKey()))

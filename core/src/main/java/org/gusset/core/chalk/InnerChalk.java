@@ -2,6 +2,8 @@ package org.gusset.core.chalk;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.gusset.core.geometry.Path;
 import org.gusset.core.geometry.Point;
 import org.gusset.core.pattern.Mark;
@@ -13,11 +15,15 @@ final class InnerChalk {
     private final Strokes making;
     private final List<ChalkStroke> strokes = new ArrayList<>();
     private final List<ChalkMark> spots = new ArrayList<>();
+    private final Map<String, Point> points;
+    private final List<ChalkMark> ends = new ArrayList<>();
 
-    InnerChalk(ChalkFrame frame, Tape tape, Strokes making) {
+    /** @param points the piece's named points, after which ends of lines are called */
+    InnerChalk(ChalkFrame frame, Tape tape, Strokes making, Map<String, Point> points) {
         this.frame = frame;
         this.tape = tape;
         this.making = making;
+        this.points = points;
     }
 
     List<ChalkStroke> strokes() {
@@ -55,8 +61,21 @@ final class InnerChalk {
     }
 
     private void line(String name, Path path) {
-        ChalkMark from = ChalkMark.of(name + ", start", path.start(), frame, tape);
-        ChalkMark to = path.closed() ? from : ChalkMark.of(name + ", end", path.end(), frame, tape);
+        ChalkMark from = end(name + ", start", path.start());
+        ChalkMark to = path.closed() ? from : end(name + ", end", path.end());
         strokes.addAll(making.of(name, path, from, to, 1));
+    }
+
+    /** The mark at an end of a line: one that another line has there already, or one of its own. */
+    private ChalkMark end(String otherwise, Point at) {
+        Optional<ChalkMark> before = ends.stream()
+                .filter(m -> m.point().distance(at) < Chalking.NAMED)
+                .findFirst();
+        if (before.isPresent()) {
+            return before.get();
+        }
+        ChalkMark mark = ChalkMark.of(Chalking.name(at, points).orElse(otherwise), at, frame, tape);
+        ends.add(mark);
+        return mark;
     }
 }

@@ -193,7 +193,7 @@ public final class Needs {
         return diagnostics;
     }
 
-    /** The usual range of a measure in words, ends that rest on other measures as sums: {@code waist + 10 cm to waist + 60 cm}. */
+    /** The usual range of a measure in words, ends that rest on other measures as sums: {@code from waist + 10 cm to waist + 60 cm}. */
     public Optional<String> range(Draft.Measure measure, LengthStyle style) {
         return measure.range().flatMap(range -> words(range, style));
     }
@@ -219,7 +219,7 @@ public final class Needs {
         Optional<String> low = range.low().map(f -> words.of(f, node));
         Optional<String> high = range.high().map(f -> words.of(f, node));
         if (low.isPresent() && high.isPresent()) {
-            return Optional.of(low.get() + " to " + high.get());
+            return Optional.of("from " + low.get() + " to " + high.get());
         }
         return low.map(l -> l + " or more").or(() -> high.map(h -> h + " or less"));
     }
