@@ -35,6 +35,11 @@ public record ChalkFrame(Base base, String edge, Point origin, Vector across, Ve
         return down.dot(p.minus(origin));
     }
 
+    /** True if the piece lies to the left of its base as it is drafted, seen with the top up. */
+    public boolean turned() {
+        return across.dot(down.left()) < 0;
+    }
+
     /** The point at these distances. */
     public Point at(double acrossBy, double downBy) {
         return origin.plus(across.times(acrossBy)).plus(down.times(downBy));

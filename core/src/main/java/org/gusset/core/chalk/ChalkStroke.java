@@ -17,7 +17,7 @@ public sealed interface ChalkStroke {
     /** Lies on the fold: nothing to chalk or cut. */
     record OnFold(String name, ChalkMark from, ChalkMark to) implements ChalkStroke {}
 
-    /** Lies on the outline of another piece that is cut through the same layers before. */
+    /** Lies on the line or fold of another piece, out of which this one is cut. */
     record AsOther(String name, ChalkMark from, ChalkMark to, String piece) implements ChalkStroke {}
 
     /**

@@ -49,10 +49,10 @@ final class Chalking {
             OutlineRun run = runs.get(i);
             ChalkMark from = corners.get(i);
             ChalkMark to = corners.get((i + 1) % runs.size());
-            if (run.onFold()) {
-                outline.add(new ChalkStroke.OnFold(run.name(), from, to));
-            } else if (cutBefore.isPresent() && Layers.liesOn(run.path(), cutBefore.get())) {
+            if (cutBefore.isPresent() && (run.onFold() || Layers.liesOn(run.path(), cutBefore.get()))) {
                 outline.add(new ChalkStroke.AsOther(run.name(), from, to, within));
+            } else if (run.onFold()) {
+                outline.add(new ChalkStroke.OnFold(run.name(), from, to));
             } else {
                 outline.addAll(strokes.of(run.name(), run.path(), from, to, left ? 1 : -1));
             }
@@ -76,7 +76,7 @@ final class Chalking {
         }
     }
 
-    /** The stretches beginning at the top of the base and leading away from it; clockwise from the top if nothing lies on the base. */
+    /** The stretches beginning at the top of the base and leading away from it; clockwise from the top, as one looks with the base at the left, if nothing lies on the base. */
     private List<OutlineRun> ordered(List<OutlineRun> runs, Piece piece) {
         int based = -1;
         for (int i = 0; i < runs.size(); i++) {
@@ -90,7 +90,7 @@ final class Chalking {
             return runsDown ? rotated(OutlineRun.backwards(runs), runs.size() - based) : rotated(runs, based + 1);
         }
         boolean clockwise = ChalkList.line(piece, line).signedArea() < 0;
-        List<OutlineRun> ordered = clockwise ? runs : OutlineRun.backwards(runs);
+        List<OutlineRun> ordered = clockwise != frame.turned() ? runs : OutlineRun.backwards(runs);
         int top = 0;
         for (int i = 1; i < ordered.size(); i++) {
             Point best = ordered.get(top).path().start();

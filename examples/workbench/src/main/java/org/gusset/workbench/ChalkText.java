@@ -84,8 +84,7 @@ final class ChalkText {
             mark(piece, marks, stroke.to(), told);
         }
         if (!cutBefore.isEmpty()) {
-            out.println("      " + String.join(", ", cutBefore) + ": as " + PieceWords.spoken(piece.within())
-                    + ", cut already.");
+            out.println("      " + String.join(", ", cutBefore) + ": as " + PieceWords.spoken(piece.within()) + ".");
         }
         notches(piece, marks);
         inner(piece, marks, told);
@@ -144,6 +143,7 @@ final class ChalkText {
 
     private String base(ChalkPiece piece) {
         ChalkFrame frame = piece.frame();
+        String side = frame.turned() ? " The piece lies to its left." : " The piece lies to its right.";
         String top = " The top line is squared from it through the highest mark"
                 + (piece.within().isEmpty() ? "." : " of " + PieceWords.spoken(piece.within()) + ".");
         return switch (frame.base()) {
@@ -152,13 +152,13 @@ final class ChalkText {
                         + (piece.within().isEmpty()
                                 ? "the edge"
                                 : "for " + PieceWords.spoken(piece.within()) + " the edge")
-                        + " " + PieceWords.spoken(frame.edge()) + " lies." + top;
+                        + " " + PieceWords.spoken(frame.edge()) + " lies." + side + top;
             case EDGE ->
                 "Chalk the edge " + PieceWords.spoken(frame.edge())
-                        + " along the warp first; marks are set off from it." + top;
+                        + " along the warp first; marks are set off from it." + side + top;
             case GRAIN ->
                 "Chalk a line along the warp first, the grain line; marks are set off from it to both sides." + top;
-            case UPRIGHT -> "Chalk an upright line first; marks are set off from it." + top;
+            case UPRIGHT -> "Chalk an upright line first; marks are set off from it." + side + top;
         };
     }
 

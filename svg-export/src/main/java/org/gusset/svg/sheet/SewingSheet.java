@@ -24,8 +24,8 @@ import org.gusset.core.seam.WalkedSide;
  * cut, and the seams in the order of sewing with their lengths. Only what the drawing tells.
  */
 public final class SewingSheet {
-    /** Ease below this is none, in mm; as in the picture of the seams. */
-    private static final double NO_EASE = 0.05;
+    /** Nobody eases less, in mm; common practice, no source. */
+    private static final double NO_EASE = 0.5;
 
     private final Drawing drawing;
     private final SheetOptions options;
@@ -160,8 +160,7 @@ public final class SewingSheet {
                     new Form.Words((i + 1) + ". " + Words.spoken(piece.name()), ""),
                     new Form.Words(String.join("; ", cuts), ""),
                     new Form.Words(grain(piece), ""),
-                    new Form.Words(
-                            words.allowance(piece).replace("allowance: ", "").replace(" included", ""), ""),
+                    new Form.Words(allowances(piece), ""),
                     new Form.Words(notches(piece), "")));
         }
         return rows;
@@ -233,8 +232,8 @@ public final class SewingSheet {
             rows.add(Form.Row.of(
                     Words.spoken(strip.piece()),
                     words.say(
-                            "sew-strip",
-                            "{count} times {length} by {width}",
+                            strip.strips() == 1 ? "sew-strip" : "sew-strips",
+                            strip.strips() == 1 ? "{length} by {width}" : "{count} times {length} by {width}",
                             "count",
                             strip.strips(),
                             "length",
