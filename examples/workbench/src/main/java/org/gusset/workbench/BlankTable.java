@@ -27,6 +27,10 @@ final class BlankTable {
             rule.ifPresent(r -> comment(csv, "  may be left blank: then " + r));
             csv.append(needed.name()).append(",\n");
         }
+        if (needs.measures().isEmpty()) {
+            comment(csv, "The draft needs no measure; this row is here because a table without one cannot be read.");
+            csv.append("height,\n");
+        }
         if (!needs.corrections().isEmpty()) {
             comment(csv, "Corrections, after a fitting; blank before it.");
         }

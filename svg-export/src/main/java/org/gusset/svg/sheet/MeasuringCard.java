@@ -41,13 +41,15 @@ public final class MeasuringCard {
                         new Form.Blank(BOX_WIDTH, BOX_HEIGHT)))));
         List<Form.Row> rows = new ArrayList<>();
         needs.measures().forEach(m -> rows.add(row(m)));
-        sections.add(new Form.Section(
-                words.say("card-measures", "Measures"),
-                List.of(
-                        words.say("card-measure", "measure and how to take it"),
-                        words.say("card-range", "usual range"),
-                        words.say("card-figure", "figure, with its unit")),
-                rows));
+        if (!rows.isEmpty()) {
+            sections.add(new Form.Section(
+                    words.say("card-measures", "Measures"),
+                    List.of(
+                            words.say("card-measure", "measure and how to take it"),
+                            words.say("card-range", "usual range"),
+                            words.say("card-figure", "figure, with its unit")),
+                    rows));
+        }
         if (!needs.corrections().isEmpty()) {
             List<Form.Row> corrections = new ArrayList<>();
             needs.corrections().forEach(c -> corrections.add(row(c)));
@@ -61,6 +63,9 @@ public final class MeasuringCard {
         List<String> notes = new ArrayList<>();
         if (!needs.draft().note().isEmpty()) {
             notes.add(needs.draft().note());
+        }
+        if (rows.isEmpty()) {
+            notes.add(words.say("card-none", "It needs no measure of a body."));
         }
         return new Form(
                 words.say(
