@@ -173,6 +173,42 @@ class MeasuresCommandTest {
                 .doesNotContain("idle", "hip");
     }
 
+    /** The rule of a measure that was taken asks for nothing, and neither does the rule of one that is not missed. */
+    @Test
+    void aMeasureThatOnlyAnIdleRuleAsksForIsNotMissed() {
+        String text = """
+                gusset 1
+                draft "Sash"
+                measure waist from 50 cm to 150 cm "round the waist"
+                measure hip from 60 cm to 160 cm "round the seat"
+                measure thigh from 30 cm to 90 cm else hip * 0.6
+                measure rise from 10 cm to 60 cm else thigh / 2
+                piece Sash {
+                  point a = origin
+                  point b = a right waist
+                  point c = b down rise
+                  line top = a to b
+                  line side = b to c
+                  line slope = c to a
+                  outline top, side, slope
+                  allow 1 cm
+                  cut 1
+                  grain along top
+                }
+                """;
+        String draft = CommandRun.file(folder, "sash.gusset", text);
+        String rise = CommandRun.file(folder, "rise.csv", "measure,A\nwaist,70 cm\nrise,30 cm\n");
+        CommandRun drawn = CommandRun.standard("check", draft, "--measures", rise);
+        assertThat(drawn.out()).contains("no errors");
+        assertThat(drawn.code()).isZero();
+        String neither = CommandRun.file(folder, "neither.csv", "measure,A\nwaist,70 cm\n");
+        assertThat(CommandRun.standard("check", draft, "--measures", neither).out())
+                .contains("MEA101", "needs the measure hip", "1 error");
+        String thigh = CommandRun.file(folder, "thigh.csv", "measure,A\nwaist,70 cm\nthigh,50 cm\n");
+        assertThat(CommandRun.standard("check", draft, "--measures", thigh).code())
+                .isZero();
+    }
+
     @Test
     void rangesAreShownInTheUnitThatIsAskedFor() {
         assertThat(CommandRun.standard("measures", Fitted.draftFile("skirt-block.gusset"), "--unit", "in")
