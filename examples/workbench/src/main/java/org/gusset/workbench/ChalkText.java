@@ -41,6 +41,10 @@ final class ChalkText {
     void print(Drawing drawing) {
         boolean cutting = list.line() == ChalkLine.CUTTING;
         out.println(drawing.title() + " for " + drawing.measurements().body());
+        if (!drawing.proved()) {
+            out.println(
+                    "NOT PROVED: something is wrong with this drawing, and the messages say what. Do not cut by it.");
+        }
         out.println("Chalk list of the " + (cutting ? "CUTTING LINE" : "STITCHING LINE"));
         out.println(
                 cutting
@@ -51,6 +55,10 @@ final class ChalkText {
                         + ", which is at most " + errors.show(list.tape().error())
                         + " each way. Behind each mark stands how far"
                         + " it is off; the worst is " + errors.show(worst()) + ".");
+        if (!drawing.estimated().isEmpty()) {
+            String estimated = String.join(", ", drawing.estimated());
+            out.println("Estimated, not measured: " + PieceWords.spoken(estimated) + ".");
+        }
         for (int i = 0; i < list.pieces().size(); i++) {
             piece(i + 1, list.pieces().get(i));
         }

@@ -305,6 +305,56 @@ class ChalkCommandTest {
         assertThat(run.out()).contains("shoulder, flank, hem, centre: as Back.");
     }
 
+    /** Chalk does not know on which side of the table one stands: a piece to the left of its fold gives the same marks. */
+    @Test
+    void aPieceToTheLeftOfItsFoldIsTheSameList() {
+        String right = """
+                gusset 1
+                draft "Half"
+                piece Half {
+                  point top = origin down 3 cm
+                  point neck = origin right 8 cm
+                  point arm = neck right 9 cm down 20 cm
+                  point low = origin down 60 cm
+                  point side = low right 17 cm
+                  curve neck_edge = from top heading right to neck heading up
+                  curve armhole = from neck heading down to arm heading right
+                  line flank = arm to side
+                  line hem = side to low
+                  line centre = low to top
+                  outline neck_edge, armhole, flank, hem, centre
+                  allow 1 cm, hem 4 cm turned up
+                  cut 1 on fold centre
+                  grain along centre
+                }
+                """;
+        List<String> lists = new ArrayList<>();
+        for (String text : List.of(right, right.replace("right", "left"))) {
+            String draft = CommandRun.file(folder, "half.gusset", text);
+            CommandRun run = CommandRun.standard("chalk", draft, "--measures", Fitted.castFile() + "#Maren Oddway");
+            assertThat(run.err()).isEmpty();
+            lists.add(run.out());
+        }
+        assertThat(lists.get(0)).contains("The piece lies to its right.");
+        assertThat(lists.get(1))
+                .contains("The piece lies to its left.")
+                .isEqualTo(lists.get(0).replace("to its right", "to its left"));
+    }
+
+    @Test
+    void whatIsEstimatedOrNotProvedIsSaid() {
+        assertThat(chalk("smock.gusset", "Bartholo Grumthorpe").out())
+                .contains("Estimated, not measured: scye depth.")
+                .doesNotContain("NOT PROVED");
+        String tight = CommandRun.file(
+                folder,
+                "tight.csv",
+                "measure,A\nchest,97 cm\nshoulder_width,40 cm\nneck,37 cm\nupper_arm,60 cm\narm_length,58 cm\n");
+        CommandRun run = CommandRun.standard("chalk", Fitted.draftFile("smock.gusset"), "--measures", tight);
+        assertThat(run.code()).isEqualTo(ExitCodes.FAULTS);
+        assertThat(run.out()).contains("NOT PROVED");
+    }
+
     @Test
     void aCoarserTapeRoundsMoreAndSaysSo() throws IOException {
         CommandRun run =
