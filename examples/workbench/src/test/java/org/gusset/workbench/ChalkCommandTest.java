@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.gusset.core.chalk.ChalkLine;
 import org.gusset.core.draft.Drawing;
@@ -58,6 +59,10 @@ class ChalkCommandTest {
         assertThat(run.err()).isEmpty();
         assertThat(run.code()).isZero();
         return ChalkRead.of(run.out());
+    }
+
+    private static ChalkRead.Drawn piece(Map<String, ChalkRead.Drawn> pieces, String name) {
+        return Objects.requireNonNull(pieces.get(name), name);
     }
 
     private static double part(String unit) {
@@ -143,7 +148,7 @@ class ChalkCommandTest {
             }
             assertThat(drawn.notches()).hasSize(cloth.notches().size());
             drawn.notches().keySet().forEach(number -> {
-                ChalkRead.Spot spot = drawn.spots().get(number);
+                ChalkRead.Spot spot = drawn.spot(number);
                 Point here = cloth.back(spot.across(), spot.down());
                 assertThat(cloth.notches()).as(name + " " + spot).anyMatch(n -> within(n, here, half));
             });
@@ -203,7 +208,7 @@ class ChalkCommandTest {
             List<Path> strokes = new ArrayList<>(paths(cloth, drawn));
             if (name.equals("Front")) {
                 // The upper layer has been cut along the back already.
-                strokes.addAll(paths(new OnCloth(drawing, "Back", line), pieces.get("Back")));
+                strokes.addAll(paths(new OnCloth(drawing, "Back", line), piece(pieces, "Back")));
             } else {
                 for (int i = 0; i < drawn.strokes().size(); i++) {
                     ChalkRead.Stroke next =
@@ -236,18 +241,18 @@ class ChalkCommandTest {
     void nothingLiesBeyondTheFoldAndItsEdgeLiesOnIt(String body, ChalkLine line, String unit) {
         Map<String, ChalkRead.Drawn> pieces = drawnAgain(body, line, unit);
         for (String name : List.of("Back", "Front", "Band")) {
-            for (ChalkRead.Stroke stroke : pieces.get(name).strokes()) {
+            for (ChalkRead.Stroke stroke : piece(pieces, name).strokes()) {
                 stroke.points().forEach(p -> assertThat(p[0]).isGreaterThanOrEqualTo(-1e-9));
                 if (stroke.fold()) {
                     stroke.points().forEach(p -> assertThat(p[0]).isZero());
                 }
             }
         }
-        assertThat(pieces.get("Back").strokes().stream().filter(ChalkRead.Stroke::fold))
+        assertThat(piece(pieces, "Back").strokes().stream().filter(ChalkRead.Stroke::fold))
                 .hasSize(1);
-        assertThat(pieces.get("Band").strokes().stream().filter(ChalkRead.Stroke::fold))
+        assertThat(piece(pieces, "Band").strokes().stream().filter(ChalkRead.Stroke::fold))
                 .hasSize(1);
-        assertThat(pieces.get("Front").strokes()).noneMatch(ChalkRead.Stroke::fold);
+        assertThat(piece(pieces, "Front").strokes()).noneMatch(ChalkRead.Stroke::fold);
     }
 
     @Test
@@ -295,12 +300,12 @@ class ChalkCommandTest {
         assertThat(run.code()).isZero();
         Map<String, ChalkRead.Drawn> pieces = ChalkRead.of(run.out());
         assertThat(pieces.keySet()).containsExactly("Back", "Front");
-        assertThat(pieces.get("Front").strokes().stream()
+        assertThat(piece(pieces, "Front").strokes().stream()
                         .map(ChalkRead.Stroke::edge)
                         .distinct())
                 .containsExactly("neck edge");
         // line has above it too.
-        ChalkRead.Spot top = pieces.get("Front").spots().get(1);
+        ChalkRead.Spot top = piece(pieces, "Front").spot(1);
         assertThat(top.across()).isZero();
         assertThat(run.out()).contains("shoulder, flank, hem, centre: as Back.");
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.gusset.core.diagnostic.Place;
@@ -31,7 +32,11 @@ final class ChalkRead {
     record Stroke(String edge, Spot from, Spot to, List<double[]> points, boolean curve, boolean fold) {}
 
     /** A piece; {@code inside} tells offsets into the piece, so that its strokes need no other knowledge. */
-    record Drawn(String name, Map<Integer, Spot> spots, List<Stroke> strokes, Map<Integer, String> notches) {}
+    record Drawn(String name, Map<Integer, Spot> spots, List<Stroke> strokes, Map<Integer, String> notches) {
+        Spot spot(int number) {
+            return Objects.requireNonNull(spots.get(number), "mark " + number + " of " + name);
+        }
+    }
 
     private final Map<String, Drawn> pieces = new LinkedHashMap<>();
     private final List<PendingCurve> pending = new ArrayList<>();
@@ -109,8 +114,8 @@ final class ChalkRead {
 
     /** Lists begin at the top of the base and lead away from it, or clockwise from the highest corner: the piece lies to the right. */
     private void stroke(PendingCurve curve) {
-        Spot from = curve.piece().spots().get(curve.from());
-        Spot to = curve.piece().spots().get(curve.to());
+        Spot from = curve.piece().spot(curve.from());
+        Spot to = curve.piece().spot(curve.to());
         double length = Math.hypot(to.across() - from.across(), to.down() - from.down());
         double[] way = {(to.across() - from.across()) / length, (to.down() - from.down()) / length};
         List<double[]> points = new ArrayList<>();
