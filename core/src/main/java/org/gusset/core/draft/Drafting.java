@@ -112,7 +112,7 @@ final class Drafting {
                         value));
     }
 
-    private void takeChoices(
+    void takeChoices(
             Measurements measurements, Choices choices, Map<Handle<?>, Object> given, List<Diagnostic> diagnostics) {
         Set<String> known = new LinkedHashSet<>();
         for (Draft.Option option : draft.options()) {
@@ -268,14 +268,10 @@ final class Drafting {
 
     /** Every fault that counts; a measure that is missing counts only if something else asks for it. */
     private List<Diagnostic> faults(Evaluation evaluation, Map<Handle<?>, Object> given) {
-        Set<Handle<?>> ranges = new HashSet<>();
-        draft.measures().forEach(m -> m.range().ifPresent(ranges::add));
         Set<Diagnostic> idle = new HashSet<>();
-        for (Draft.Measure measure : draft.measures()) {
-            if (!given.containsKey(measure.value())
-                    && !evaluation.missedBy(measure.value(), asker -> !ranges.contains(asker))) {
-                evaluation.fault(measure.value()).ifPresent(idle::add);
-            }
+        for (Draft.Measure measure :
+                new IdleMeasures(draft.measures(), evaluation, m -> given.containsKey(m.value())).of()) {
+            evaluation.fault(measure.value()).ifPresent(idle::add);
         }
         return evaluation.faults().stream().filter(f -> !idle.contains(f)).toList();
     }

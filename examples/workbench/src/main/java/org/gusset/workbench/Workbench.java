@@ -55,9 +55,12 @@ public final class Workbench implements Runnable {
 
     static int run(Bench bench, PrintWriter out, PrintWriter err, String... args) {
         CommandLine line = new CommandLine(new Workbench());
+        line.addSubcommand(new MeasuresCommand(bench));
         line.addSubcommand(new DrawCommand(bench));
         line.addSubcommand(new CheckCommand(bench));
         line.addSubcommand(new SeamsCommand(bench));
+        line.addSubcommand(new ChalkCommand(bench));
+        line.addSubcommand(new SheetCommand(bench));
         line.addSubcommand(new ValuesCommand(bench));
         line.addSubcommand(new StepsCommand(bench));
         line.addSubcommand(new FormatCommand(bench));
@@ -82,7 +85,8 @@ public final class Workbench implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                spec.commandLine(), "a command is missing: draw, check, seams, values, steps, format, lint or stress");
+                spec.commandLine(),
+                "a command is missing: measures, draw, check, seams, chalk, sheet, values, steps, format, lint or stress");
     }
 
     private static int wrongUse(ParameterException e) {

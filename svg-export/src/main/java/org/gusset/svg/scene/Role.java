@@ -44,6 +44,8 @@ public enum Role {
     TEST_SQUARE(false),
     /** A line that parts blocks of words. */
     DIVIDER(false),
+    /** A box to write into. */
+    BLANK_BOX(false),
     /** The title of a sheet. */
     SHEET_TITLE(true),
     /** The name of a piece. */

@@ -1,4 +1,4 @@
-/** Lays out the sheet of one piece and the sheet of all pieces as scenes. */
+/** Lays out the sheet of one piece, the sheet of all pieces, the seams, and pages of words to print, as scenes. */
 @NullMarked
 package org.gusset.svg.sheet;
 

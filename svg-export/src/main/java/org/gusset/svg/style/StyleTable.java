@@ -59,6 +59,7 @@ public record StyleTable(Map<Role, Pen> pens, Map<Role, Lettering> letterings) {
         pens.put(Role.SEAM_EASED, Pen.solid(0.2));
         pens.put(Role.TEST_SQUARE, Pen.solid(0.2));
         pens.put(Role.DIVIDER, Pen.solid(0.18));
+        pens.put(Role.BLANK_BOX, Pen.solid(0.3));
         Map<Role, Lettering> letterings = new EnumMap<>(Role.class);
         letterings.put(Role.SHEET_TITLE, Lettering.bold(11));
         letterings.put(Role.PIECE_NAME, Lettering.bold(9));
