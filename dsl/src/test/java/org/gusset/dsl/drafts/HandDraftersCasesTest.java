@@ -506,4 +506,55 @@ class HandDraftersCasesTest {
                 chest * 2.54);
         assertThat(Drafts.value(drawing, "deep")).isCloseTo(depth * INCH, EXACT);
     }
+
+    /** Collected under truing: a hip taken in more on the front than on the back leaves the sides 3/4 in apart, and both are named. */
+    @Test
+    void sidesOfOneSeamThatWereNotAlteredAlikeAreNamed() {
+        Drawing drawing = evaluated(CLOTH
+                + oblong("Front", "10 in", "30 in - 3/4 in", "allow 5/8 in\n  cut 1 on fold centre from shell")
+                + oblong("Back", "10 in", "30 in", "allow 5/8 in\n  cut 1 on fold centre from shell")
+                + "seam sides = Front.side to Back.side\n");
+        assertThat(drawing.sewing().seams().get(0).ease()).isCloseTo(-0.75 * INCH, WALKED);
+        assertThat(drawing.diagnostics())
+                .filteredOn(d -> d.code().id().equals("SEW001"))
+                .singleElement()
+                .satisfies(d -> assertThat(d.message()).contains("sides", "Front.side", "Back.side is 1.9 cm too long", "3.81 cm in the whole"));
+    }
+
+    /** Collected under truing: extra length on a seam whose ease nobody declared is an error, with a band it is not. */
+    @ParameterizedTest
+    @CsvSource({"'', true", "ease 0 cm to 1 cm, false"})
+    void undeclaredEaseIsAnError(String ease, boolean told) {
+        Drawing drawing = evaluated(CLOTH
+                + oblong("SideFront", "10 cm", "40.6 cm", "allow 1 cm\n  cut 1 pair from shell")
+                + oblong("MidFront", "10 cm", "40 cm", "allow 1 cm\n  cut 1 pair from shell")
+                + "seam princess = SideFront.side to MidFront.side " + ease + "\n");
+        assertThat(Drafts.codes(drawing.diagnostics()).contains("SEW001")).isEqualTo(told);
+    }
+
+    /** Collected under allowances: a felled seam of 7/8 in on the sleeve and 3/8 in on the body; both are told, with the edges. */
+    @Test
+    void unequalAllowancesAreToldWithTheirEdges() {
+        Drawing drawing = evaluated(CLOTH
+                + oblong("Sleeve", "10 in", "20 in", "allow 3/8 in, side 7/8 in\n  cut 1 pair from shell")
+                + oblong("Body", "10 in", "20 in", "allow 3/8 in\n  cut 1 pair from shell")
+                + "seam felled = Sleeve.side to Body.side\n");
+        assertThat(drawing.diagnostics())
+                .filteredOn(d -> d.code().id().equals("SEW029"))
+                .singleElement()
+                .satisfies(d -> assertThat(d.message()).contains("Sleeve", "Body", "2.22 cm", "0.95 cm"));
+    }
+
+    /** Collected under strips: a waist of 26 in does not pass a hip of 38 in; one of elastic that stretches by half does. */
+    @ParameterizedTest
+    @CsvSource({"'', FAILED", "stretch 50%, PASSED"})
+    void aWaistMustPassTheHips(String stretch, Finding.Verdict verdict) {
+        Drawing drawing = evaluated(
+                CLOTH + "measure hip from 20 in to 70 in\n"
+                        + oblong("Skirt", "13 in", "30 in", "allow 1/2 in\n  cut 1 on fold centre from shell")
+                        + "opening waist = all Skirt.top passes hip " + stretch + "\n",
+                "hip",
+                38 * 2.54);
+        assertThat(last(drawing).verdict()).isEqualTo(verdict);
+    }
 }

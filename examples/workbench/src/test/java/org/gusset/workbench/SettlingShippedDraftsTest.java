@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import org.gusset.core.check.Finding;
 import org.gusset.core.check.Tested;
 import org.gusset.core.draft.Choices;
@@ -36,7 +37,7 @@ class SettlingShippedDraftsTest {
         static Faulty of(String draft, String anchor, String formula, String value, String seam) throws IOException {
             Path file = EXAMPLES.resolve("drafts").resolve(draft + ".gusset");
             String shipped = Files.readString(file);
-            assertThat(shipped.split(java.util.regex.Pattern.quote(anchor), -1))
+            assertThat(shipped.split(Pattern.quote(anchor), -1))
                     .as("`%s` stands once in %s", anchor, draft)
                     .hasSize(2);
             assertThat(anchor).contains(formula);
@@ -64,10 +65,11 @@ class SettlingShippedDraftsTest {
                     .orElseThrow();
         }
 
+        /** The finding about the seam; that of a measure with the same name stands before it. */
         Finding finding(Drawing drawing) {
             return drawing.findings().stream()
                     .filter(f -> f.name().equals(seam))
-                    .findFirst()
+                    .reduce((one, next) -> next)
                     .orElseThrow();
         }
 
@@ -137,7 +139,8 @@ class SettlingShippedDraftsTest {
         assertThat(faulty.off(drawing)).isCloseTo(FAULT, within(SETTLED));
 
         List<Remedy> remedies = drawing.remedies(faulty.finding(drawing));
-        assertThat(remedies).extracting(Remedy::name).contains(value);
+        // Another value that rests under the seam may settle it by a smaller change, never two.
+        assertThat(remedies.stream().limit(2)).extracting(Remedy::name).contains(value);
         Remedy remedy = remedies.stream()
                 .filter(r -> r.name().equals(value))
                 .findFirst()
