@@ -131,8 +131,9 @@ class HandDraftersCasesTest {
     void inchesForCentimetresAreFourAndAHalfCentimetresOff() {
         assertThat(Drafts.value(drawn("let off = 3 in - 3 cm\n"), "off")).isCloseTo(46.2, EXACT);
         Outcome<Draft> bare = Drafts.compile(TITLE + "let off = 3 in - 3\n");
-        assertThat(Drafts.codes(bare.diagnostics())).singleElement().satisfies(c -> assertThat(c)
-                .startsWith("DIM"));
+        assertThat(Drafts.codes(bare.diagnostics()))
+                .singleElement()
+                .satisfies(c -> assertThat(c).startsWith("DIM"));
     }
 
     /** Collected case 4: neckbands of knits, and how long they are cut. */
@@ -150,20 +151,16 @@ class HandDraftersCasesTest {
     @ParameterizedTest
     @CsvSource({"4 cm, 2.5 cm, 325", "2 in, 1 1/2 in, 444.5"})
     void loopsAreCutFromOneStrip(String belt, String spare, double mm) {
-        Drawing drawing = drawn(CLOTH + "rule loop(belt length, spare length) = belt + spare\nstrip Loops long 5 * loop("
-                + belt + ", " + spare + ") wide 3 cm {\n  allow 0 cm, top 1 cm, bottom 1 cm\n  cut 1 from shell\n}\n");
+        Drawing drawing =
+                drawn(CLOTH + "rule loop(belt length, spare length) = belt + spare\nstrip Loops long 5 * loop(" + belt
+                        + ", " + spare + ") wide 3 cm {\n  allow 0 cm, top 1 cm, bottom 1 cm\n  cut 1 from shell\n}\n");
         assertThat(width(cut(drawing, "Loops"))).isCloseTo(mm, WALKED);
     }
 
     /** Collected case 6: seven buttons over 10 in, and so that one falls on the bust line, 3 1/4 in down. */
     @Test
     void aButtonFallsOnTheBustLine() {
-        Drawing drawing = drawn(CLOTH
-                + oblong(
-                        "Front",
-                        "8 in",
-                        "20 in",
-                        """
+        Drawing drawing = drawn(CLOTH + oblong("Front", "8 in", "20 in", """
                         allow 1 cm
                           cut 1 pair from shell
                           let even = 10 in / 6
@@ -172,8 +169,7 @@ class HandDraftersCasesTest {
                           points evenly = 7 on side between b and (b down 10 in)
                           points row = 7 on side between b and (b down 6 * step_down)
                           mark button row
-                        """
-                                + deep("evenly") + deep("row")));
+                        """ + deep("evenly") + deep("row")));
         for (int i = 1; i <= 7; i++) {
             assertThat(Drafts.value(drawing, "Front.evenly_" + i)).isCloseTo((i - 1) * 10 * INCH / 6, WALKED);
             assertThat(Drafts.value(drawing, "Front.row_" + i)).isCloseTo((i - 1) * 1.625 * INCH, WALKED);
@@ -191,8 +187,9 @@ class HandDraftersCasesTest {
                         "60 cm",
                         "allow 1 cm\n  cut 1 from shell\n  pleat top to 72 cm with 72 cm / 4 cm knife pleats"));
         assertThat(Drafts.length(drawing, "Skirt.top")).isCloseTo(2160, WALKED);
-        assertThat(pleats(drawing, "Skirt")).hasSize(18).allSatisfy(p -> assertThat(takenUp(p))
-                .isCloseTo(2 * 40, WALKED));
+        assertThat(pleats(drawing, "Skirt"))
+                .hasSize(18)
+                .allSatisfy(p -> assertThat(takenUp(p)).isCloseTo(2 * 40, WALKED));
     }
 
     /** Collected case 7: 160 in to 26 in by 26 pleats, an inch flat at each end: 2.5769 in deep each. */
@@ -207,8 +204,9 @@ class HandDraftersCasesTest {
                                 + "  pleat top between (a right 1 in) and (b left 1 in) to 24 in with 26 knife pleats\n"
                                 + "  let round = sewn(top)"));
         assertThat(Drafts.value(drawing, "Skirt.round")).isCloseTo(26 * INCH, WALKED);
-        assertThat(pleats(drawing, "Skirt")).hasSize(26).allSatisfy(p -> assertThat(takenUp(p) / 2)
-                .isCloseTo(2.5769 * INCH, PRINTED_INCH));
+        assertThat(pleats(drawing, "Skirt"))
+                .hasSize(26)
+                .allSatisfy(p -> assertThat(takenUp(p) / 2).isCloseTo(2.5769 * INCH, PRINTED_INCH));
     }
 
     /** Collected under case 7: 70 cm by pleats of 4 cm would be 17.5 pleats. */
@@ -222,7 +220,7 @@ class HandDraftersCasesTest {
                         "allow 1 cm\n  cut 1 from shell\n  pleat top to 70 cm with 70 cm / 4 cm knife pleats"));
         assertThat(drawing.diagnostics()).filteredOn(Diagnostic::isError).anySatisfy(d -> {
             assertThat(d.code().id()).isEqualTo("GEO120");
-            assertThat(d.message() + d.hints()).contains("17.5");
+            assertThat(d.message()).contains("17.5", "17 and 18");
         });
     }
 
@@ -238,7 +236,8 @@ class HandDraftersCasesTest {
         assertThat(Drafts.value(drawing, "two")).isCloseTo(252 * INCH, EXACT);
         assertThat(Drafts.value(drawing, "three")).isCloseTo(756 * INCH, EXACT);
         assertThat(drawing.strips()).extracting(s -> s.plan().lengths()).containsExactly(2, 5, 13);
-        double bought = drawing.strips().stream().mapToInt(s -> s.plan().lengths()).sum() * depth(cut(drawing, "Low"));
+        double bought =
+                drawing.strips().stream().mapToInt(s -> s.plan().lengths()).sum() * depth(cut(drawing, "Low"));
         assertThat(bought).isCloseTo(200 * INCH, WALKED);
     }
 
@@ -369,8 +368,9 @@ class HandDraftersCasesTest {
     @ParameterizedTest
     @CsvSource({"37.9 in, PASSED", "38.0 in, FAILED"})
     void theGapFromHighToFullBustIsChecked(String full, Finding.Verdict verdict) {
-        Drawing drawing = evaluated("choose high = 36 in from 30 in to 60 in\nchoose full = " + full
-                + " from 30 in to 60 in\ncheck full - high < 2 in \"Choose the size by the high bust, then give room.\"\n");
+        Drawing drawing = evaluated(
+                "choose high = 36 in from 30 in to 60 in\nchoose full = " + full
+                        + " from 30 in to 60 in\ncheck full - high < 2 in \"Choose the size by the high bust, then give room.\"\n");
         assertThat(last(drawing).verdict()).isEqualTo(verdict);
     }
 
@@ -393,12 +393,7 @@ class HandDraftersCasesTest {
     /** Collected case 18: a dart of 1.2 cm, 8 cm long, opens 1.8 cm in an armhole 12 cm from the pivot (arcs; the chord is 1.795 cm). */
     @Test
     void aDartMovedToTheArmholeOpensWider() {
-        Drawing drawing = drawn(CLOTH
-                + oblong(
-                        "Back",
-                        "22 cm",
-                        "40 cm",
-                        """
+        Drawing drawing = drawn(CLOTH + oblong("Back", "22 cm", "40 cm", """
                         allow 1 cm
                           cut 1 on fold centre from shell
                           dart shoulder = on top at 10 cm intake 1.2 cm to a right 10 cm down 8 cm
@@ -490,8 +485,8 @@ class HandDraftersCasesTest {
         assertThat(Drafts.length(drawing, "Front.top")).isCloseTo(front * 5, WALKED);
         assertThat(last(drawing).verdict()).isEqualTo(verdict);
         if (verdict == Finding.Verdict.FAILED) {
-            assertThat(drawing.diagnostics()).anySatisfy(d -> assertThat(d.message())
-                    .contains("1 cm short"));
+            assertThat(drawing.diagnostics())
+                    .anySatisfy(d -> assertThat(d.message()).contains("1 cm short"));
         }
     }
 
@@ -518,7 +513,8 @@ class HandDraftersCasesTest {
         assertThat(drawing.diagnostics())
                 .filteredOn(d -> d.code().id().equals("SEW001"))
                 .singleElement()
-                .satisfies(d -> assertThat(d.message()).contains("sides", "Front.side", "Back.side is 1.9 cm too long", "3.81 cm in the whole"));
+                .satisfies(d -> assertThat(d.message())
+                        .contains("sides", "Front.side", "Back.side is 1.9 cm too long", "3.81 cm in the whole"));
     }
 
     /** Collected under truing: extra length on a seam whose ease nobody declared is an error, with a band it is not. */
