@@ -28,7 +28,7 @@ public enum ConstructCode implements Code {
     SIDE_UNKNOWN("GEO117", "The line has no {side} side here; it has {first} and {second}."),
     NO_LENGTH("GEO118", "This curve has no length: its points are all one place."),
     BAD_TENSION("GEO119", "A tension must be at least 0.75, and this is {tension}."),
-    NOT_WHOLE("GEO120", "A count must be a whole number of at least {least}, and this is {value}."),
+    NOT_WHOLE("GEO120", "A count must be a whole number of at least {least}, and this is {value}.{nearest}"),
     NOT_IN_ROW("GEO122", "`{name}` is not there: the row has {count} points."),
     ROW_TOO_LONG("LIM201", "A row may have {most} points at most, and this has {count}."),
     FULL_CIRCLE(

@@ -35,7 +35,7 @@ public sealed interface RowConstruction {
             double wanted = in.number(0);
             long count = Math.round(wanted);
             if (Math.abs(count - wanted) > 1e-9 || count < 1) {
-                throw Fault.of(ConstructCode.NOT_WHOLE, "least", 1, "value", Fact.number(wanted));
+                throw Fault.of(ConstructCode.NOT_WHOLE, NotWhole.facts(1, wanted));
             }
             if (count > MOST) {
                 throw Fault.of(ConstructCode.ROW_TOO_LONG, "most", MOST, "count", Fact.number(wanted));

@@ -11,10 +11,10 @@ import org.gusset.core.construct.Condition;
 import org.gusset.core.construct.ConstructCode;
 import org.gusset.core.construct.Formula;
 import org.gusset.core.construct.Mirror;
+import org.gusset.core.construct.NotWhole;
 import org.gusset.core.construct.PlaceOnPath;
 import org.gusset.core.construct.RowConstruction;
 import org.gusset.core.diagnostic.Diagnostic;
-import org.gusset.core.diagnostic.Fact;
 import org.gusset.core.diagnostic.Fault;
 import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.diagnostic.Phrase;
@@ -301,8 +301,7 @@ public record Assembly(
         double count = cut.count().number(in);
         long whole = Math.round(count);
         if (Math.abs(count - whole) > 1e-9 || whole < 1 || whole > 10_000) {
-            throw new Fault(
-                    Diagnostic.of(ConstructCode.NOT_WHOLE, cut.place(), "least", 1, "value", Fact.number(count)));
+            throw new Fault(Diagnostic.of(ConstructCode.NOT_WHOLE, cut.place(), NotWhole.facts(1, count)));
         }
         return (int) whole;
     }

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import org.gusset.core.construct.ConstructCode;
 import org.gusset.core.construct.Formula;
+import org.gusset.core.construct.NotWhole;
 import org.gusset.core.construct.PlaceOnPath;
-import org.gusset.core.diagnostic.Fact;
 import org.gusset.core.diagnostic.Fault;
 import org.gusset.core.geometry.Path;
 import org.gusset.core.graph.Operation;
@@ -78,7 +78,7 @@ public record FullnessConstruction(
         double wanted = pleating.count().number(in);
         long count = Math.round(wanted);
         if (Math.abs(count - wanted) > 1e-9 || count < 1 || count > MOST) {
-            throw Fault.of(ConstructCode.NOT_WHOLE, "least", 1, "value", Fact.number(wanted));
+            throw Fault.of(ConstructCode.NOT_WHOLE, NotWhole.facts(1, wanted));
         }
         boolean towardEnd = pleating.pressedToward().isPresent()
                 && path.nearest(in.point(pleating.pressedToward().get())).s() > middle;
