@@ -1,0 +1,129 @@
+package org.gusset.svg.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.gusset.core.geometry.Box;
+import org.gusset.core.geometry.Path;
+import org.gusset.core.geometry.Point;
+import org.gusset.core.geometry.Transform;
+import org.gusset.core.geometry.Vector;
+import org.gusset.svg.scene.Ink;
+import org.gusset.svg.scene.Role;
+import org.gusset.svg.sheet.TextMeasure;
+import org.gusset.svg.style.StyleTable;
+
+/** The small picture of all pages: each with its name, pieces that are spread over several pages as they look when joined. */
+final class PageMap {
+    private static final double GAP = 5;
+    private static final double HEADING = 7;
+    private static final double CAPTION = 3.2;
+    private static final double CAPTION_ROOM = 4.5;
+    private static final double NAME = 3.4;
+    private static final double LARGEST = 0.25;
+
+    private final List<Band> bands;
+    private final StyleTable styles;
+
+    /** A page on its own, or the joined pages of a piece; everything in one frame. */
+    record Band(String caption, Box bounds, List<Sheet> sheets, List<Path> outlines) {
+        Band {
+            sheets = List.copyOf(sheets);
+            outlines = List.copyOf(outlines);
+        }
+    }
+
+    /** The edge of one page and its name. */
+    record Sheet(String name, Box edge) {}
+
+    PageMap(List<Band> bands, StyleTable styles) {
+        this.bands = List.copyOf(bands);
+        this.styles = styles;
+    }
+
+    /** The map within a box, as large as it can be. */
+    Ink.Group in(Box box, String heading) {
+        List<Ink> ink = new ArrayList<>();
+        ink.add(Ink.TextLine.upright(
+                Role.WARNING, new Point(0, 5), styles.lettering(Role.WARNING).size(), heading));
+        double scale = LARGEST;
+        List<Shelving.Spot> spots = spots(scale, box.width(), box.height() - HEADING);
+        while (spots.isEmpty()) {
+            scale *= 0.97;
+            spots = spots(scale, box.width(), box.height() - HEADING);
+        }
+        for (int i = 0; i < bands.size(); i++) {
+            Shelving.Spot spot = spots.get(i);
+            band(bands.get(i), scale, new Vector(spot.left(), HEADING + spot.top()), ink);
+        }
+        return new Ink.Group("page-map", "page-map", heading, "", new Vector(box.left(), box.top()), ink);
+    }
+
+    /** Where the bands stand at a scale; nothing if they do not all fit. */
+    private List<Shelving.Spot> spots(double scale, double width, double height) {
+        Shelving shelving = new Shelving(width, height, GAP);
+        List<Shelving.Spot> spots = new ArrayList<>();
+        for (Band band : bands) {
+            double wide = width(band, scale);
+            double high = band.bounds().height() * scale + CAPTION_ROOM;
+            if (wide > width || high > height) {
+                return List.of();
+            }
+            Shelving.Spot spot = shelving.put(wide, high);
+            if (spot.page() > 0) {
+                return List.of();
+            }
+            spots.add(spot);
+        }
+        return spots;
+    }
+
+    /** Wide enough for the pages and, up to a point, for the caption. */
+    private static double width(Band band, double scale) {
+        return Math.max(
+                band.bounds().width() * scale, Math.min(36 * Math.min(1, scale * 14), captionWidth(band.caption())));
+    }
+
+    private static double captionWidth(String text) {
+        return TextMeasure.width(text, CAPTION, false);
+    }
+
+    private void band(Band band, double scale, Vector at, List<Ink> ink) {
+        Point origin = Point.ORIGIN.plus(at);
+        double most = Math.max(band.bounds().width() * scale, width(band, scale)) + GAP / 2;
+        ink.add(Ink.TextLine.upright(
+                Role.CAPTION, origin.plus(new Vector(0, CAPTION)), CAPTION, shortened(band.caption(), most)));
+        Transform small = InkMotion.scaled(
+                scale,
+                at.plus(new Vector(
+                        -band.bounds().left() * scale,
+                        CAPTION_ROOM - band.bounds().top() * scale)));
+        band.outlines().forEach(path -> ink.add(Ink.Stroke.of(Role.MAP_PIECE, path.transformed(small))));
+        for (Sheet sheet : band.sheets()) {
+            Box edge = sheet.edge();
+            Point a = small.apply(new Point(edge.left(), edge.top()));
+            Point c = small.apply(new Point(edge.right(), edge.bottom()));
+            Point b = new Point(c.x(), a.y());
+            Point d = new Point(a.x(), c.y());
+            ink.add(Ink.Stroke.of(Role.PAGE_EDGE, Path.line(a, b, c, d, a)));
+            double size = Math.min(NAME, NAME * (c.x() - a.x() - 1) / TextMeasure.width(sheet.name(), NAME, true));
+            ink.add(new Ink.TextLine(
+                    Role.PAGE_NAME,
+                    new Point((a.x() + c.x()) / 2, (a.y() + c.y()) / 2 + 0.36 * size),
+                    Ink.Anchor.MIDDLE,
+                    0,
+                    Math.max(size, 1),
+                    sheet.name()));
+        }
+    }
+
+    private static String shortened(String text, double width) {
+        if (captionWidth(text) <= width) {
+            return text;
+        }
+        int end = text.length();
+        while (end > 1 && captionWidth(text.substring(0, end) + " ...") > width) {
+            end = text.offsetByCodePoints(end, -1);
+        }
+        return text.substring(0, end).strip() + " ...";
+    }
+}
