@@ -18,8 +18,12 @@ final class PageMap {
     private static final double HEADING = 7;
     private static final double CAPTION = 3.2;
     private static final double CAPTION_ROOM = 4.5;
+    private static final double MOST_CAPTION = 30;
     private static final double NAME = 3.4;
     private static final double LARGEST = 0.25;
+
+    /** Below this scale words and gaps shrink with the pages, so that however many pages find room. */
+    private static final double SMALL = 0.03;
 
     private final List<Band> bands;
     private final StyleTable styles;
@@ -60,11 +64,11 @@ final class PageMap {
 
     /** Where the bands stand at a scale; nothing if they do not all fit. */
     private List<Shelving.Spot> spots(double scale, double width, double height) {
-        Shelving shelving = new Shelving(width, height, GAP);
+        Shelving shelving = new Shelving(width, height, GAP * shrunk(scale));
         List<Shelving.Spot> spots = new ArrayList<>();
         for (Band band : bands) {
             double wide = width(band, scale);
-            double high = band.bounds().height() * scale + CAPTION_ROOM;
+            double high = band.bounds().height() * scale + CAPTION_ROOM * shrunk(scale);
             if (wide > width || high > height) {
                 return List.of();
             }
@@ -77,10 +81,14 @@ final class PageMap {
         return spots;
     }
 
+    private static double shrunk(double scale) {
+        return Math.min(1, scale / SMALL);
+    }
+
     /** Wide enough for the pages and, up to a point, for the caption. */
     private static double width(Band band, double scale) {
-        return Math.max(
-                band.bounds().width() * scale, Math.min(36 * Math.min(1, scale * 14), captionWidth(band.caption())));
+        double caption = Math.min(MOST_CAPTION, captionWidth(band.caption())) * shrunk(scale);
+        return Math.max(band.bounds().width() * scale, caption);
     }
 
     private static double captionWidth(String text) {
@@ -89,14 +97,17 @@ final class PageMap {
 
     private void band(Band band, double scale, Vector at, List<Ink> ink) {
         Point origin = Point.ORIGIN.plus(at);
-        double most = Math.max(band.bounds().width() * scale, width(band, scale)) + GAP / 2;
+        double shrunk = shrunk(scale);
         ink.add(Ink.TextLine.upright(
-                Role.CAPTION, origin.plus(new Vector(0, CAPTION)), CAPTION, shortened(band.caption(), most)));
+                Role.CAPTION,
+                origin.plus(new Vector(0, CAPTION * shrunk)),
+                CAPTION * shrunk,
+                shortened(band.caption(), width(band, scale) / shrunk)));
         Transform small = InkMotion.scaled(
                 scale,
                 at.plus(new Vector(
                         -band.bounds().left() * scale,
-                        CAPTION_ROOM - band.bounds().top() * scale)));
+                        CAPTION_ROOM * shrunk - band.bounds().top() * scale)));
         band.outlines().forEach(path -> ink.add(Ink.Stroke.of(Role.MAP_PIECE, path.transformed(small))));
         for (Sheet sheet : band.sheets()) {
             Box edge = sheet.edge();
@@ -105,13 +116,13 @@ final class PageMap {
             Point b = new Point(c.x(), a.y());
             Point d = new Point(a.x(), c.y());
             ink.add(Ink.Stroke.of(Role.PAGE_EDGE, Path.line(a, b, c, d, a)));
-            double size = Math.min(NAME, NAME * (c.x() - a.x() - 1) / TextMeasure.width(sheet.name(), NAME, true));
+            double size = Math.min(NAME, NAME * 0.9 * (c.x() - a.x()) / TextMeasure.width(sheet.name(), NAME, true));
             ink.add(new Ink.TextLine(
                     Role.PAGE_NAME,
                     new Point((a.x() + c.x()) / 2, (a.y() + c.y()) / 2 + 0.36 * size),
                     Ink.Anchor.MIDDLE,
                     0,
-                    Math.max(size, 1),
+                    size,
                     sheet.name()));
         }
     }
