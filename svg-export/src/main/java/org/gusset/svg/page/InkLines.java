@@ -15,7 +15,7 @@ import org.gusset.svg.style.StyleTable;
  * Where ink lies: all lines as straight stretches, words as the rectangles round them.
  *
  * @param stretches lines, outlines and the edges of the rectangles round words
- * @param words the boxes round lines of words
+ * @param words the boxes round lines of words, and round whole labels
  */
 record InkLines(List<Stretch> stretches, List<Box> words) {
     /** How far straight stretches may stray from true curves, in mm; well below the breadth of a line. */
@@ -80,7 +80,11 @@ record InkLines(List<Stretch> stretches, List<Box> words) {
 
     private static void collect(Ink ink, Vector shift, StyleTable styles, List<Stretch> stretches, List<Box> words) {
         if (ink instanceof Ink.Group group) {
+            int before = words.size();
             group.items().forEach(item -> collect(item, shift.plus(group.shift()), styles, stretches, words));
+            if (group.kind().equals("label")) {
+                words.subList(before, words.size()).stream().reduce(Box::with).ifPresent(words::add);
+            }
         } else if (ink instanceof Ink.Window window) {
             window.items().forEach(item -> collect(item, shift, styles, stretches, words));
         } else if (ink instanceof Ink.Stroke stroke) {

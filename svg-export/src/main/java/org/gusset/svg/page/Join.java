@@ -40,6 +40,9 @@ record Join(String letter, Point from, Point to, List<Point> crosses) {
     /** Joins longer than this have two crosses, so that pages cannot turn about one. */
     private static final double LONG = 70;
 
+    /** Two crosses of a join are at least this far from each other. */
+    private static final double APART = 35;
+
     Join {
         crosses = List.copyOf(crosses);
     }
@@ -49,33 +52,40 @@ record Join(String letter, Point from, Point to, List<Point> crosses) {
         Point from = right ? new Point(cell.right(), cell.top()) : new Point(cell.left(), cell.bottom());
         Point to = new Point(cell.right(), cell.bottom());
         double length = from.distance(to);
-        List<Point> crosses = new ArrayList<>();
+        List<Double> places = new ArrayList<>();
         if (length > LONG) {
-            crosses.add(clearest(from, to, HALF + 2, length / 2 - HALF, length * 0.2, lines));
-            crosses.add(clearest(from, to, length / 2 + HALF, length - HALF - 2, length * 0.8, lines));
+            places.add(clearest(from, to, length * 0.2, places, lines));
+            places.add(clearest(from, to, length * 0.8, places, lines));
         } else {
-            double end = Math.min(HALF + 2, length / 2);
-            crosses.add(clearest(from, to, end, length - end, length / 2, lines));
+            places.add(clearest(from, to, length / 2, places, lines));
         }
+        List<Point> crosses = places.stream()
+                .map(at -> rounded(from.plus(to.minus(from).unit().times(at))))
+                .toList();
         return new Join(letter, from, to, crosses);
     }
 
-    /** The place nearest to the wanted one at which a cross keeps clear of ink; the wanted one if there is none. */
-    private static Point clearest(Point from, Point to, double low, double high, double wanted, InkLines lines) {
+    /**
+     * How far along a join a cross stands: as near to where it is wanted as it keeps clear of ink and of the crosses that are
+     * there; where it is wanted if that is nowhere.
+     */
+    private static double clearest(Point from, Point to, double wanted, List<Double> taken, InkLines lines) {
+        double length = from.distance(to);
         Vector way = to.minus(from).unit();
-        double middle = Math.max(low, Math.min(high, wanted));
-        for (double off = 0; off <= high - low; off += 2) {
-            for (double at : new double[] {middle - off, middle + off}) {
+        double end = Math.min(HALF + 2, length / 2);
+        for (double off = 0; off <= length; off += 2) {
+            for (double at : new double[] {wanted - off, wanted + off}) {
                 Point centre = from.plus(way.times(at));
-                if (at >= low
-                        && at <= high
-                        && !lines.reaches(
-                                new Box(centre.x(), centre.y(), centre.x(), centre.y()).grown(HALF + CLEAR))) {
-                    return rounded(centre);
+                Box around = new Box(centre.x(), centre.y(), centre.x(), centre.y()).grown(HALF + CLEAR);
+                if (at >= end
+                        && at <= length - end
+                        && taken.stream().allMatch(other -> Math.abs(at - other) >= APART)
+                        && !lines.reaches(around)) {
+                    return at;
                 }
             }
         }
-        return rounded(from.plus(way.times(middle)));
+        return wanted;
     }
 
     private static Point rounded(Point p) {

@@ -21,6 +21,7 @@ final class PageMap {
     private static final double MOST_CAPTION = 30;
     private static final double NAME = 3.4;
     private static final double LARGEST = 0.25;
+    private static final List<Double> PLACES = List.of(0.5, 0.35, 0.65, 0.2, 0.8, 0.05, 0.95);
 
     /** Below this scale words and gaps shrink with the pages, so that however many pages find room. */
     private static final double SMALL = 0.03;
@@ -108,7 +109,11 @@ final class PageMap {
                 at.plus(new Vector(
                         -band.bounds().left() * scale,
                         CAPTION_ROOM * shrunk - band.bounds().top() * scale)));
-        band.outlines().forEach(path -> ink.add(Ink.Stroke.of(Role.MAP_PIECE, path.transformed(small))));
+        List<Ink> outlines = band.outlines().stream()
+                .map(path -> (Ink) Ink.Stroke.of(Role.MAP_PIECE, path.transformed(small)))
+                .toList();
+        ink.addAll(outlines);
+        InkLines lines = InkLines.of(new Ink.Group("", "", "", "", new Vector(0, 0), outlines), styles);
         for (Sheet sheet : band.sheets()) {
             Box edge = sheet.edge();
             Point a = small.apply(new Point(edge.left(), edge.top()));
@@ -116,15 +121,32 @@ final class PageMap {
             Point b = new Point(c.x(), a.y());
             Point d = new Point(a.x(), c.y());
             ink.add(Ink.Stroke.of(Role.PAGE_EDGE, Path.line(a, b, c, d, a)));
-            double size = Math.min(NAME, NAME * 0.9 * (c.x() - a.x()) / TextMeasure.width(sheet.name(), NAME, true));
-            ink.add(new Ink.TextLine(
-                    Role.PAGE_NAME,
-                    new Point((a.x() + c.x()) / 2, (a.y() + c.y()) / 2 + 0.36 * size),
-                    Ink.Anchor.MIDDLE,
-                    0,
-                    size,
-                    sheet.name()));
+            ink.add(name(sheet.name(), new Box(a.x(), a.y(), c.x(), c.y()), lines));
         }
+    }
+
+    /** The name of a page in its edge, where it keeps clear of the pieces if there is such a place. */
+    private static Ink name(String name, Box edge, InkLines lines) {
+        double size = NAME;
+        for (double scale = 1; scale > 0.5; scale *= 0.85) {
+            size = Math.min(NAME, NAME * 0.9 * edge.width() / TextMeasure.width(name, NAME, true)) * scale;
+            double wide = TextMeasure.width(name, size, true) / 2 + 0.3;
+            double high = 0.36 * size + 0.5;
+            for (double down : PLACES) {
+                for (double across : PLACES) {
+                    double x = edge.left() + wide + across * (edge.width() - 2 * wide);
+                    double y = edge.top() + high + down * (edge.height() - 2 * high);
+                    if (!lines.reaches(new Box(x - wide, y - high, x + wide, y + high))) {
+                        return name(name, x, y, size);
+                    }
+                }
+            }
+        }
+        return name(name, (edge.left() + edge.right()) / 2, (edge.top() + edge.bottom()) / 2, size);
+    }
+
+    private static Ink name(String name, double x, double y, double size) {
+        return new Ink.TextLine(Role.PAGE_NAME, new Point(x, y + 0.36 * size), Ink.Anchor.MIDDLE, 0, size, name);
     }
 
     private static String shortened(String text, double width) {

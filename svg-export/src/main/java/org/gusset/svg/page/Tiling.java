@@ -10,7 +10,7 @@ import org.gusset.core.geometry.Box;
  */
 final class Tiling {
     /** Shares of the unused room that may lie before the piece, the best liked first. */
-    private static final List<Double> SHARES = List.of(0.5, 0.25, 0.75, 0.0, 1.0);
+    private static final List<Double> SHARES = List.of(0.5, 0.375, 0.625, 0.25, 0.75, 0.125, 0.875, 0.0, 1.0);
 
     /** Half the breadth of a line: ink that comes nearer to a page than this is on it. */
     private static final double REACH = 0.15;
