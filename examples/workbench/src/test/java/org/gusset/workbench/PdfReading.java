@@ -46,8 +46,8 @@ final class PdfReading {
         }
     }
 
-    /** A line of words and where its first letter's baseline begins. */
-    record Word(String text, Point at) {}
+    /** A line of words, where its baseline begins, and its length. */
+    record Word(String text, Point at, double width) {}
 
     /** A page: its size in mm, its lines, its words, and all its text. */
     record Sheet(double width, double height, List<Line> lines, List<Word> words, String text) {}
@@ -75,14 +75,30 @@ final class PdfReading {
         }
     }
 
+    /** Words as they were written: letters that follow each other without a gap, in one size. */
     private static final class Written extends PDFTextStripper {
         private final List<Word> words = new ArrayList<>();
+        private double end = Double.NaN;
+        private float size;
 
         @Override
-        protected void writeString(String text, List<TextPosition> positions) throws IOException {
-            TextPosition first = positions.get(0);
-            words.add(new Word(text, new Point(first.getXDirAdj() * MM, first.getYDirAdj() * MM)));
-            super.writeString(text, positions);
+        protected void processTextPosition(TextPosition letter) {
+            Point at = new Point(letter.getXDirAdj() * MM, letter.getYDirAdj() * MM);
+            int last = words.size() - 1;
+            boolean follows = last >= 0
+                    && letter.getFontSizeInPt() == size
+                    && Math.abs(at.x() - end) < 0.2
+                    && Math.abs(at.y() - words.get(last).at().y()) < 0.01;
+            if (follows) {
+                Word begun = words.get(last);
+                double width = at.x() - begun.at().x() + letter.getWidthDirAdj() * MM;
+                words.set(last, new Word(begun.text() + letter.getUnicode(), begun.at(), width));
+            } else {
+                words.add(new Word(letter.getUnicode(), at, letter.getWidthDirAdj() * MM));
+            }
+            end = at.x() + letter.getWidthDirAdj() * MM;
+            size = letter.getFontSizeInPt();
+            super.processTextPosition(letter);
         }
     }
 

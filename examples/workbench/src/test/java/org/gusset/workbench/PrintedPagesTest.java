@@ -20,7 +20,6 @@ import org.gusset.core.geometry.Box;
 import org.gusset.core.geometry.Point;
 import org.gusset.core.geometry.Vector;
 import org.gusset.core.pattern.Edge;
-import org.gusset.core.pattern.Notch;
 import org.gusset.core.pattern.Piece;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -31,6 +30,8 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.util.AffineTransformation;
+import org.locationtech.jts.geom.util.LineStringExtracter;
 
 /**
  * The smock on real paper, measured in the finished PDF file: from the operators that PDFBox reads there, which any renderer
@@ -137,56 +138,33 @@ class PrintedPagesTest {
                         .filter(line -> !line.isEmpty())
                         .forEach(drawn::add);
             }
-            Piece piece = piece(name);
-            Geometry joined = JTS.buildGeometry(drawn);
-            Geometry whole = aligned(lines(piece), cutting(piece), joined);
-            assertFollows(whole, joined);
+            assertSame(WholeSheet.piece(SMOCK, name), drawn);
         });
     }
 
-    /** The lines of a piece of the drawing itself: where it is cut, where it is sewn, the notches. */
-    private static Geometry lines(Piece piece) {
-        List<Geometry> lines = new ArrayList<>();
-        lines.add(cutting(piece));
-        piece.edges().forEach(edge -> lines.add(line(edge.path().flatten(0.01), new Vector(0, 0))));
-        for (Notch notch : piece.notches()) {
-            notch.ticks().forEach(tick -> lines.add(line(List.of(tick.outer(), tick.inner()), new Vector(0, 0))));
-        }
-        return JTS.buildGeometry(lines);
-    }
-
-    private static Geometry cutting(Piece piece) {
-        return line(piece.cutting().flatten(0.01), new Vector(0, 0));
-    }
-
-    /**
-     * The piece moved to where the pages show it. Its cutting line reaches further to the right than anything else that is drawn
-     * of it, and the hem lower, so that the right bottom corner is found in both.
-     */
-    private static Geometry aligned(Geometry piece, Geometry cutting, Geometry joined) {
-        Envelope drawn = new Envelope();
-        for (int i = 0; i < joined.getNumGeometries(); i++) {
-            Geometry line = joined.getGeometryN(i);
-            if (!"join".equals(line.getUserData())) {
-                drawn.expandToInclude(line.getEnvelopeInternal());
-            }
-        }
-        Envelope own = cutting.getEnvelopeInternal();
-        Geometry moved = piece.copy();
-        double dx = drawn.getMaxX() - own.getMaxX();
-        double dy = drawn.getMaxY() - own.getMaxY();
-        moved.apply((org.locationtech.jts.geom.CoordinateFilter) c -> {
-            c.x += dx;
-            c.y += dy;
-        });
-        return moved;
-    }
-
-    /** Every place of the piece, at each millimetre, is drawn within a tenth. */
-    private static void assertFollows(Geometry piece, Geometry joined) {
-        Geometry near = joined.buffer(TRUE);
-        Geometry missed = piece.difference(near);
-        assertThat(missed.getLength()).as("mm of the piece that are not drawn").isLessThan(0.5);
+    /** The lines of the whole sheet, all of them and nothing else, to a tenth of a millimetre. */
+    private static void assertSame(WholeSheet sheet, List<Geometry> drawn) {
+        List<Geometry> own = drawn.stream()
+                .filter(line -> "piece".equals(line.getUserData()))
+                .toList();
+        Geometry joined = LineStringExtracter.getGeometry(JTS.createGeometryCollection(own.toArray(Geometry[]::new)));
+        Envelope reached = joined.getEnvelopeInternal();
+        Geometry whole = JTS.buildGeometry(sheet.lines().stream()
+                .map(path -> line(path.flatten(0.01), new Vector(0, 0)))
+                .toList());
+        Envelope own0 = whole.getEnvelopeInternal();
+        assertThat(reached.getWidth()).isEqualTo(own0.getWidth(), within(TRUE));
+        assertThat(reached.getHeight()).isEqualTo(own0.getHeight(), within(TRUE));
+        // The pages lie where the first of them lies; only that is taken out, no turn and no scale.
+        Geometry moved = AffineTransformation.translationInstance(
+                        reached.getMinX() - own0.getMinX(), reached.getMinY() - own0.getMinY())
+                .transform(whole);
+        assertThat(moved.difference(joined.buffer(TRUE)).getLength())
+                .as("mm of the sheet's lines that the pages do not have")
+                .isLessThan(0.01);
+        assertThat(joined.difference(moved.buffer(TRUE)).getLength())
+                .as("mm of lines on the pages that the sheet does not have")
+                .isLessThan(0.01);
     }
 
     private static Geometry line(List<Point> points, Vector by) {
@@ -216,9 +194,10 @@ class PrintedPagesTest {
             for (Assembled.Cross cross : Assembled.crosses(sheet)) {
                 crosses++;
                 assertThat(cross.letters()).isNotEmpty();
+
                 assertThat(cross.letters().stream().distinct()).hasSize(1);
                 // With an overlap the whole cross is seen; without one, the half on this page.
-                double arm = overlap.equals("0mm") ? 0 : 4;
+                double arm = (overlap.equals("0mm") ? 0 : 4) - 0.01;
                 assertThat(cross.at().x()).isBetween(5 + arm, sheet.width() - 5 - arm);
                 assertThat(cross.at().y()).isBetween(5 + arm, sheet.height() - 5 - arm);
             }
@@ -235,21 +214,43 @@ class PrintedPagesTest {
         assertThat(crosses).isGreaterThan(20);
     }
 
-    @Test
-    void noPageIsEmptyAndOneWouldBe() {
-        for (String paper : List.of("A4", "letter", "160mmx200mm")) {
-            List<PdfReading.Sheet> sheets = PdfReading.read(Smock.pages(folder, paper));
-            Assembled.tiles(sheets)
-                    .forEach((name, tiles) -> tiles.forEach(tile -> {
-                        double drawn = tile.lines().stream()
-                                .filter(line -> line.clip().width() < tile.width() - 1)
-                                .map(line -> seen(line, new Vector(0, 0)))
-                                .filter(line -> "piece".equals(line.getUserData()))
-                                .mapToDouble(Geometry::getLength)
-                                .sum();
-                        assertThat(drawn).as(name).isGreaterThan(0);
-                    }));
-        }
+    /** Every page has a line or a word of its piece between its joins, not only in what its neighbours show as well. */
+    @ParameterizedTest
+    @ValueSource(strings = {"A4", "letter", "160mmx200mm", "roll:200mm"})
+    void noPageIsEmpty(String paper) {
+        double overlap = 10;
+        Map<String, List<PdfReading.Sheet>> tiles = Assembled.tiles(PdfReading.read(Smock.pages(folder, paper)));
+        assertThat(tiles).isNotEmpty();
+        tiles.forEach((name, pages) -> pages.forEach(page -> {
+            List<PdfReading.Line> shown = page.lines().stream()
+                    .filter(line -> line.clip().width() < page.width() - 1)
+                    .toList();
+            Box window = shown.get(0).clip();
+            Geometry cell = JTS.toGeometry(new Envelope(window.left(), window.right(), window.top(), window.bottom()));
+            for (Assembled.Cross cross : Assembled.crosses(page)) {
+                Point at = cross.at();
+                boolean upright = Math.min(at.x() - window.left(), window.right() - at.x()) < overlap / 2 + 0.1;
+                boolean first = upright
+                        ? at.x() < (window.left() + window.right()) / 2
+                        : at.y() < (window.top() + window.bottom()) / 2;
+                double side = first ? -1000 : 1000;
+                cell = cell.difference(JTS.toGeometry(
+                        upright
+                                ? new Envelope(at.x(), at.x() + side, -5000, 5000)
+                                : new Envelope(-5000, 5000, at.y(), at.y() + side)));
+            }
+            Geometry own = cell.buffer(0.16);
+            boolean lines = shown.stream()
+                    .map(line -> seen(line, new Vector(0, 0)))
+                    .anyMatch(line -> "piece".equals(line.getUserData()) && line.intersects(own));
+            boolean words = page.words().stream()
+                    .filter(word -> !word.text().matches("[A-Z]{1,2}"))
+                    .map(word -> List.of(
+                            word.at(),
+                            new Point(word.at().x() + word.width(), word.at().y())))
+                    .anyMatch(word -> line(word, new Vector(0, 0)).intersects(own));
+            assertThat(lines || words).as(name + ": " + page.text()).isTrue();
+        }));
     }
 
     @Test

@@ -16,8 +16,12 @@ import org.gusset.svg.style.StyleTable;
  *
  * @param stretches lines, outlines and the edges of the rectangles round words
  * @param words the boxes round lines of words, and round whole labels
+ * @param sure lines, outlines, and what of the words is there however narrow the viewer's type is
  */
-record InkLines(List<Stretch> stretches, List<Box> words) {
+record InkLines(List<Stretch> stretches, List<Box> words, List<Stretch> sure) {
+    /** The rectangles round words are as wide as words may become; this part of them is filled in any case. */
+    private static final double FILLED = 0.75;
+
     /** How far straight stretches may stray from true curves, in mm; well below the breadth of a line. */
     private static final double FLATTENING = 0.01;
 
@@ -29,6 +33,7 @@ record InkLines(List<Stretch> stretches, List<Box> words) {
     InkLines {
         stretches = List.copyOf(stretches);
         words = List.copyOf(words);
+        sure = List.copyOf(sure);
     }
 
     /** A straight stretch. */
@@ -62,10 +67,13 @@ record InkLines(List<Stretch> stretches, List<Box> words) {
     }
 
     static InkLines of(Ink ink, StyleTable styles) {
-        List<Stretch> stretches = new ArrayList<>();
-        List<Box> words = new ArrayList<>();
-        collect(ink, new Vector(0, 0), styles, stretches, words);
-        return new InkLines(stretches, words);
+        Collecting collecting = new Collecting(styles);
+        collecting.collect(ink, new Vector(0, 0));
+        List<Stretch> all = new ArrayList<>(collecting.lines);
+        all.addAll(collecting.rims);
+        List<Stretch> sure = new ArrayList<>(collecting.lines);
+        sure.addAll(collecting.middles);
+        return new InkLines(all, collecting.words, sure);
     }
 
     /** True if there is ink in a box, on its edge, or all round it. */
@@ -78,56 +86,72 @@ record InkLines(List<Stretch> stretches, List<Box> words) {
         return stretches.stream().map(Stretch::bounds).reduce(Box::with).orElse(new Box(0, 0, 0, 0));
     }
 
-    private static void collect(Ink ink, Vector shift, StyleTable styles, List<Stretch> stretches, List<Box> words) {
-        if (ink instanceof Ink.Group group) {
-            int before = words.size();
-            group.items().forEach(item -> collect(item, shift.plus(group.shift()), styles, stretches, words));
-            if (group.kind().equals("label")) {
-                words.subList(before, words.size()).stream().reduce(Box::with).ifPresent(words::add);
+    /** Ink while it is being gone through. */
+    private static final class Collecting {
+        private final StyleTable styles;
+        private final List<Stretch> lines = new ArrayList<>();
+        private final List<Stretch> rims = new ArrayList<>();
+        private final List<Stretch> middles = new ArrayList<>();
+        private final List<Box> words = new ArrayList<>();
+
+        Collecting(StyleTable styles) {
+            this.styles = styles;
+        }
+
+        void collect(Ink ink, Vector shift) {
+            if (ink instanceof Ink.Group group) {
+                int before = words.size();
+                group.items().forEach(item -> collect(item, shift.plus(group.shift())));
+                if (group.kind().equals("label")) {
+                    words.subList(before, words.size()).stream()
+                            .reduce(Box::with)
+                            .ifPresent(words::add);
+                }
+            } else if (ink instanceof Ink.Window window) {
+                window.items().forEach(item -> collect(item, shift));
+            } else if (ink instanceof Ink.Stroke stroke) {
+                add(stroke.path(), shift);
+            } else if (ink instanceof Ink.Fill fill) {
+                add(fill.outline(), shift);
+            } else if (ink instanceof Ink.Dot dot) {
+                add(Path.arc(dot.centre(), dot.radius(), 0, 360), shift);
+            } else {
+                add((Ink.TextLine) ink, shift);
             }
-        } else if (ink instanceof Ink.Window window) {
-            window.items().forEach(item -> collect(item, shift, styles, stretches, words));
-        } else if (ink instanceof Ink.Stroke stroke) {
-            add(stroke.path(), shift, stretches);
-        } else if (ink instanceof Ink.Fill fill) {
-            add(fill.outline(), shift, stretches);
-        } else if (ink instanceof Ink.Dot dot) {
-            add(Path.arc(dot.centre(), dot.radius(), 0, 360), shift, stretches);
-        } else {
-            List<Point> corners = corners((Ink.TextLine) ink, shift, styles);
-            add(corners, stretches);
-            words.add(corners.stream()
+        }
+
+        private void add(Path path, Vector shift) {
+            add(path.transformed(Transform.shift(shift)).flatten(FLATTENING), lines);
+        }
+
+        private static void add(List<Point> points, List<Stretch> stretches) {
+            for (int i = 1; i < points.size(); i++) {
+                stretches.add(new Stretch(points.get(i - 1), points.get(i)));
+            }
+        }
+
+        private void add(Ink.TextLine line, Vector shift) {
+            double width = TextMeasure.width(
+                    line.text(), line.size(), styles.lettering(line.role()).bold());
+            double before = switch (line.anchor()) {
+                case START -> 0;
+                case MIDDLE -> 0.5;
+                case END -> 1;
+            };
+            Vector along = Vector.atAngle(line.turn());
+            Vector up = along.left();
+            Point at = line.at().plus(shift);
+            Point base = at.plus(along.times(-before * width));
+            Point top = base.plus(up.times(ABOVE * line.size()));
+            Point bottom = base.plus(up.times(-BELOW * line.size()));
+            Vector across = along.times(width);
+            add(List.of(top, top.plus(across), bottom.plus(across), bottom, top), rims);
+            Point from = at.plus(along.times(-before * width * FILLED)).plus(up.times(line.size() / 4));
+            middles.add(new Stretch(from, from.plus(across.times(FILLED))));
+            words.add(List.of(top, top.plus(across), bottom.plus(across), bottom).stream()
                     .map(p -> new Box(p.x(), p.y(), p.x(), p.y()))
                     .reduce(Box::with)
                     .orElseThrow());
         }
-    }
-
-    private static void add(Path path, Vector shift, List<Stretch> stretches) {
-        add(path.transformed(Transform.shift(shift)).flatten(FLATTENING), stretches);
-    }
-
-    private static void add(List<Point> points, List<Stretch> stretches) {
-        for (int i = 1; i < points.size(); i++) {
-            stretches.add(new Stretch(points.get(i - 1), points.get(i)));
-        }
-    }
-
-    /** The corners of the rectangle round a line of words, the first one also last. */
-    private static List<Point> corners(Ink.TextLine line, Vector shift, StyleTable styles) {
-        double width = TextMeasure.width(
-                line.text(), line.size(), styles.lettering(line.role()).bold());
-        double before = switch (line.anchor()) {
-            case START -> 0;
-            case MIDDLE -> width / 2;
-            case END -> width;
-        };
-        Vector along = Vector.atAngle(line.turn());
-        Vector up = along.left();
-        Point base = line.at().plus(shift).plus(along.times(-before));
-        Point top = base.plus(up.times(ABOVE * line.size()));
-        Point bottom = base.plus(up.times(-BELOW * line.size()));
-        Vector across = along.times(width);
-        return List.of(top, top.plus(across), bottom.plus(across), bottom, top);
     }
 }

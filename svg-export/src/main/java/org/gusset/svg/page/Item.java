@@ -37,7 +37,7 @@ record Item(Optional<Piece> piece, Ink.Group ink, InkLines lines, Box bounds) {
         return new Item(
                 Optional.empty(),
                 scale == 1 ? group : InkMotion.of(group, InkMotion.scaled(scale, new Vector(0, 0))),
-                new InkLines(List.of(), List.of()),
+                new InkLines(List.of(), List.of(), List.of()),
                 new Box(0, 0, block.width() * scale, block.height() * scale));
     }
 

@@ -59,7 +59,7 @@ final class Tiling {
         this.across = across;
         this.down = down;
         this.used = new boolean[down.count()][across.count()];
-        for (InkLines.Stretch stretch : lines.stretches()) {
+        for (InkLines.Stretch stretch : lines.sure()) {
             Box bounds = stretch.bounds().grown(REACH);
             for (int row = 0; row < down.count(); row++) {
                 for (int column = 0; column < across.count(); column++) {
