@@ -22,7 +22,7 @@ import org.gusset.svg.style.StyleTable;
  */
 record Item(Optional<Piece> piece, Ink.Group ink, InkLines lines, Box bounds) {
     /** A clear rim, so that no stroke is cut by the edge of its page. */
-    private static final double RIM = 1;
+    private static final double RIM = 0.5;
 
     static Item of(PieceFigure figure, StyleTable styles) {
         InkLines lines = InkLines.of(figure.group(), styles);

@@ -50,9 +50,9 @@ public final class Pages {
             return Outcome.none(faults);
         }
         Pages pages = new Pages(content, options, paper);
-        PageLayout layout = pages.layout(true);
-        if (layout.shared().size() + layout.spread().size() == 1) {
-            layout = pages.layout(false);
+        PageLayout layout = pages.layout(false);
+        if (layout.shared().size() + layout.spread().size() > 1) {
+            layout = pages.layout(true);
         }
         return Outcome.of(new PageScenes(content, options, paper, pages.parts).of(layout));
     }
