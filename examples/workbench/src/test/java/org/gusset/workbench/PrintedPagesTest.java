@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -93,7 +94,7 @@ class PrintedPagesTest {
         }
     }
 
-    /** The fold of the back and the hem of the sleeve's cutting line, as long in the file as in the drawing. */
+    /** The side of the back and the hem of the sleeve, as long in the file as in the drawing. */
     @ParameterizedTest
     @ValueSource(strings = {"A0", "roll:914mm"})
     void aLongEdgeOfAWholePieceIsTrue(String paper) {
@@ -110,10 +111,9 @@ class PrintedPagesTest {
                 .orElseThrow();
         for (Edge edge : List.of(hem, side)) {
             double length = edge.path().length();
+            assertThat(length).isGreaterThan(300);
             assertThat(lines).anySatisfy(line -> assertThat(line.length()).isEqualTo(length, within(0.01)));
         }
-        Box back = piece("Back").cutting().bounds();
-        assertThat(back.height()).isGreaterThan(700);
     }
 
     private static Piece piece(String name) {
@@ -255,15 +255,16 @@ class PrintedPagesTest {
 
     @Test
     void theSameFilesTwice() throws IOException {
-        Path first = Smock.pages(folder.resolve("a"), "A4").getParent();
-        Path second = Smock.pages(folder.resolve("b"), "A4").getParent();
+        Path first = folder.resolve("a");
+        Path second = folder.resolve("b");
+        Smock.pages(first, "A4");
+        Smock.pages(second, "A4");
         List<String> files = CommandRun.filesBelow(first);
         assertThat(files).isEqualTo(CommandRun.filesBelow(second)).hasSizeGreaterThan(20);
         for (String file : files) {
             assertThat(first.resolve(file)).hasSameBinaryContentAs(second.resolve(file));
         }
-        String pdf = Files.readString(
-                first.resolve("smock-maren-oddway-pages.pdf"), java.nio.charset.StandardCharsets.ISO_8859_1);
+        String pdf = Files.readString(first.resolve("smock-maren-oddway-pages.pdf"), StandardCharsets.ISO_8859_1);
         assertThat(pdf).doesNotContain("CreationDate", "ModDate");
     }
 

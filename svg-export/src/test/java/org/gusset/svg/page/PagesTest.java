@@ -152,7 +152,8 @@ class PagesTest {
                 for (Page.Part b : page.parts()) {
                     double dx = a.toPage().e() - b.toPage().e();
                     double dy = a.toPage().f() - b.toPage().f();
-                    assertThat(a == b || Math.abs(dx) > 60 || Math.abs(dy) > 60).isTrue();
+                    assertThat(a.equals(b) || Math.abs(dx) > 60 || Math.abs(dy) > 60)
+                            .isTrue();
                 }
             }
         }
