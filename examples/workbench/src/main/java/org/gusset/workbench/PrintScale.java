@@ -10,11 +10,12 @@ import org.gusset.core.measure.QuantityText;
 /**
  * What a printed test square was measured to be.
  *
+ * @param square what a side of it should be, in words
  * @param nominal what a side of it should be, in mm
  * @param width what it measures across, in mm
  * @param height what it measures down, in mm
  */
-record PrintScale(double nominal, double width, double height) {
+record PrintScale(String square, double nominal, double width, double height) {
     /** The test square that every page has. */
     static final double SQUARE = 50;
 
@@ -43,7 +44,8 @@ record PrintScale(double nominal, double width, double height) {
                         + "`: that is no print of this square; measure a side of it again, and look at the unit.");
             }
         }
-        return new PrintScale(nominal, width, height);
+        String square = form.group(3) == null ? "50 mm" : form.group(3).strip();
+        return new PrintScale(square, nominal, width, height);
     }
 
     /** True if both sides are off by the same factor, as far as a ruler can tell. */

@@ -23,7 +23,7 @@ final class ScaleText {
     List<String> lines(List<Measurements> bodies) {
         List<String> lines = new ArrayList<>();
         if (!scale.even()) {
-            lines.add("The square of " + style.show(scale.nominal()) + " was printed at "
+            lines.add("The square of " + scale.square() + " was printed at "
                     + percent(scale.width() / scale.nominal()) + " across and "
                     + percent(scale.height() / scale.nominal()) + " down.");
             lines.add(
@@ -71,7 +71,7 @@ final class ScaleText {
     }
 
     private String howSure() {
-        return "Read to " + style.show(PrintScale.READ / 2) + ", a square of this size tells the factor to "
+        return "Read to " + "a quarter of a millimetre" + ", a square of this size tells the factor to "
                 + percent(PrintScale.READ / 2 / scale.nominal()) + " only: measure a long edge too.";
     }
 

@@ -29,7 +29,11 @@ class ScaleCheckTest {
         assertThat(run.err()).isEmpty();
         // 48.5 / 50 = 0.97; 1 / 0.97 = 1.0309; 100 cm x 0.97 = 97 cm.
         assertThat(run.out())
-                .contains("97 %", "print at 103.09 %", "100 cm round the body would come out as 97 cm, 3 cm lost.");
+                .contains(
+                        "97 %",
+                        "should measure 50 mm",
+                        "print at 103.09 %",
+                        "100 cm round the body would come out as 97 cm, 3 cm lost.");
     }
 
     @Test
@@ -45,7 +49,7 @@ class ScaleCheckTest {
     void twoInchesThatMeasureOneAndSevenEighthsArePrintedAgainAt10667() {
         CommandRun run = check("1 7/8in of 2in");
         assertThat(run.code()).isZero();
-        assertThat(run.out()).contains("93.75 %", "106.67 %");
+        assertThat(run.out()).contains("93.75 %", "should measure 2in", "106.67 %");
     }
 
     @Test
