@@ -39,8 +39,7 @@ final class ScaleText {
             lines.add(howSure());
             return lines;
         }
-        lines.add("The print came out at " + percent(factor) + ": the square should measure "
-                + style.show(scale.nominal()) + ".");
+        lines.add("The print came out at " + percent(factor) + ": the square should measure " + scale.square() + ".");
         lines.add("Print again at 100 %, not fitted to the page. If it was printed at 100 %, print at "
                 + percent(1 / factor) + ".");
         if (bodies.isEmpty()) {
@@ -71,7 +70,7 @@ final class ScaleText {
     }
 
     private String howSure() {
-        return "Read to " + "a quarter of a millimetre" + ", a square of this size tells the factor to "
+        return "Read to a quarter of a millimetre, a square of this size tells the factor to "
                 + percent(PrintScale.READ / 2 / scale.nominal()) + " only: measure a long edge too.";
     }
 
