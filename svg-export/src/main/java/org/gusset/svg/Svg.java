@@ -2,10 +2,15 @@ package org.gusset.svg;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.draft.Drawing;
 import org.gusset.core.pattern.Piece;
 import org.gusset.svg.internal.write.SvgWriter;
+import org.gusset.svg.page.Page;
+import org.gusset.svg.page.PageOptions;
+import org.gusset.svg.page.Pages;
 import org.gusset.svg.scene.Scene;
 import org.gusset.svg.sheet.SeamSheet;
 import org.gusset.svg.sheet.SheetContent;
@@ -61,6 +66,19 @@ public final class Svg {
             sheets.put(piece.name(), piece(content, piece, options));
         }
         return Collections.unmodifiableMap(sheets);
+    }
+
+    /**
+     * The sheet spread over pages of real paper: a document for each page by its name ({@code 2-1} is row 2, column 1), in reading
+     * order; a PAP diagnostic if the paper leaves no room.
+     */
+    public static Outcome<Map<String, String>> pages(Drawing drawing, SheetOptions options, PageOptions paper) {
+        Outcome<List<Page>> pages = Pages.of(SheetContent.of(drawing), options, paper);
+        Map<String, String> documents = new LinkedHashMap<>();
+        pages.value()
+                .ifPresent(all ->
+                        all.forEach(page -> documents.put(page.name(), write(page.scene(), options.styles()))));
+        return new Outcome<>(pages.value().map(all -> Collections.unmodifiableMap(documents)), pages.diagnostics());
     }
 
     /** The seams as they are walked, both sides of each as straight rods, in the order of sewing. */

@@ -1,19 +1,24 @@
 package org.gusset.workbench;
 
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Phrase;
 import org.gusset.core.draft.Drawing;
+import org.gusset.core.measure.Measurements;
 import org.gusset.core.pattern.Piece;
 import org.gusset.svg.Svg;
+import org.gusset.svg.page.PageOptions;
 import org.gusset.svg.sheet.SheetContent;
 import org.gusset.svg.sheet.SheetOptions;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -30,7 +35,9 @@ import picocli.CommandLine.Spec;
             "",
             "Examples:",
             "  gusset draw smock.gusset --measures cast.csv#'Ottilie Fenn' --out paper",
-            "  gusset draw smock.gusset --measures cast.csv --set neckline=round --unit in --out paper"
+            "  gusset draw smock.gusset --measures cast.csv --set neckline=round --unit in --out paper",
+            "  gusset draw smock.gusset --measures cast.csv --paper A4 --out paper",
+            "  gusset draw --scale-check 48.5mm"
         })
 final class DrawCommand implements Callable<Integer> {
     private final Bench bench;
@@ -57,6 +64,20 @@ final class DrawCommand implements Callable<Integer> {
                     "Draw what can be drawn although something is wrong; every label then says NOT PROVED and why.")
     private boolean anyway;
 
+    /** As with a request for help, nothing else need be given then. */
+    @Option(
+            names = "--scale-check",
+            paramLabel = "LENGTH",
+            help = true,
+            description =
+                    "Draw nothing, but tell what it means that the printed test square of 50 mm measures so "
+                            + "(@|bold 48.5mm|@, @|bold 48.5mmx49mm|@, @|bold '1 7/8in of 2in'|@); with --measures also for each body.")
+    @SuppressWarnings("deprecation")
+    private @Nullable String printed;
+
+    @Mixin
+    private final PaperOptions paper = new PaperOptions();
+
     @Mixin
     private final OnBodies onBodies = new OnBodies();
 
@@ -66,6 +87,10 @@ final class DrawCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (printed != null) {
+            return scaleCheck(PrintScale.parse(printed));
+        }
+        Optional<PageOptions> pages = paper.read(onBodies.style().wording());
         PrintWriter err = spec.commandLine().getErr();
         Fitting fitting = onBodies.fitting(bench, err);
         Bodies bodies = onBodies.bodies();
@@ -89,7 +114,7 @@ final class DrawCommand implements Callable<Integer> {
             boolean several = bodies.names().size() > 1;
             Path own = several ? folder.resolve(folders.unused("", body)) : folder;
             progress.clear();
-            write(fitting, drawing, own, unnamed && !several ? List.of() : List.of(body));
+            write(fitting, drawing, own, unnamed && !several ? List.of() : List.of(body), pages);
             drawn.add(body);
             return drawing.proved();
         });
@@ -107,7 +132,19 @@ final class DrawCommand implements Callable<Integer> {
                 : "Drawn for " + drawn + " of " + all + " bodies" + how + ".";
     }
 
-    private void write(Fitting fitting, Drawing drawing, Path folder, List<String> body) {
+    private int scaleCheck(PrintScale scale) {
+        List<Measurements> measured = new ArrayList<>();
+        if (onBodies.measured()) {
+            Bodies bodies = onBodies.bodies();
+            bodies.names().forEach(name -> bodies.body(name).value().ifPresent(measured::add));
+        }
+        PrintWriter out = spec.commandLine().getOut();
+        new ScaleText(scale, onBodies.style()).lines(measured).forEach(out::println);
+        out.flush();
+        return scale.even() ? ExitCodes.GOOD : ExitCodes.FAULTS;
+    }
+
+    private void write(Fitting fitting, Drawing drawing, Path folder, List<String> body, Optional<PageOptions> pages) {
         SheetOptions options =
                 SheetOptions.defaults().withLengths(onBodies.style()).withShowBody(!unnamed);
         SheetContent content = content(drawing, fitting.draftErrors());
@@ -115,16 +152,19 @@ final class DrawCommand implements Callable<Integer> {
         stem.add(fitting.file().shortName());
         stem.addAll(body);
         FileNames names = new FileNames();
-        Map<String, String> files = new LinkedHashMap<>();
-        files.put(name(names, stem, "sheet"), Svg.sheet(content, options));
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        files.put(name(names, stem, "sheet"), utf8(Svg.sheet(content, options)));
         for (Piece piece : content.pieces()) {
-            files.put(name(names, stem, piece.name()), Svg.piece(content, piece, options));
+            files.put(name(names, stem, piece.name()), utf8(Svg.piece(content, piece, options)));
         }
-        WholeFiles.write(folder, files);
+        Optional<PageFiles> paged = pages.map(wanted -> PageFiles.add(content, options, wanted, stem, names, files));
+        WholeFiles.writeBytes(folder, files);
         PrintWriter out = spec.commandLine().getOut();
         out.println(drawing.title() + (body.isEmpty() ? "" : " for " + body.get(0)) + ": a sheet and "
                 + Messages.count(content.pieces().size(), "piece") + " in " + folder
                 + (content.proved() ? "" : " (NOT PROVED)"));
+        paged.ifPresent(
+                done -> out.println("  on " + pages.orElseThrow().paper().name() + ": " + done.words()));
         if (!drawing.estimated().isEmpty()) {
             out.println("  estimated, not measured: " + String.join(", ", drawing.estimated()));
         }
@@ -134,6 +174,10 @@ final class DrawCommand implements Callable<Integer> {
         if (!old.isEmpty()) {
             fitting.messages().line("Not of this run, and still in " + folder + ": " + String.join(", ", old));
         }
+    }
+
+    private static byte[] utf8(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
     }
 
     private static String name(FileNames names, List<String> stem, String last) {

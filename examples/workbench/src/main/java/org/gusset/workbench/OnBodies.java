@@ -24,6 +24,11 @@ final class OnBodies {
     @Mixin
     private final Tailoring tailoring = new Tailoring();
 
+    /** True if a table was named. */
+    boolean measured() {
+        return !measures.isEmpty();
+    }
+
     Fitting fitting(Bench bench, PrintWriter err) {
         return new Fitting(bench, draft, tailoring, err);
     }

@@ -19,18 +19,25 @@ final class WholeFiles {
 
     /** Writes texts by file name into a folder, which is made if need be. */
     static void write(Path folder, Map<String, String> texts) {
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        texts.forEach((name, text) -> files.put(name, text.getBytes(StandardCharsets.UTF_8)));
+        writeBytes(folder, files);
+    }
+
+    /** Writes files by name into a folder, which is made if need be. */
+    static void writeBytes(Path folder, Map<String, byte[]> files) {
         Map<Path, Path> parts = new LinkedHashMap<>();
         try {
             Files.createDirectories(folder);
-            for (String name : texts.keySet()) {
+            for (String name : files.keySet()) {
                 if (Files.isDirectory(folder.resolve(name))) {
                     throw new Refusal("`" + folder.resolve(name) + "` is a folder and stands in the way of a drawing.");
                 }
             }
-            for (Map.Entry<String, String> text : texts.entrySet()) {
+            for (Map.Entry<String, byte[]> file : files.entrySet()) {
                 Path part = folder.resolve(".gusset-" + UUID.randomUUID() + ".part");
-                parts.put(part, folder.resolve(text.getKey()));
-                Files.writeString(part, text.getValue(), StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
+                parts.put(part, folder.resolve(file.getKey()));
+                Files.write(part, file.getValue(), StandardOpenOption.CREATE_NEW);
             }
             for (Map.Entry<Path, Path> part : parts.entrySet()) {
                 move(part.getKey(), part.getValue());
@@ -45,10 +52,12 @@ final class WholeFiles {
     }
 
     /** Drawings in a folder that begin alike and were not written now, in alphabetical order. */
-    static List<String> leftFromBefore(Path folder, String beginning, Map<String, String> written) {
+    static List<String> leftFromBefore(Path folder, String beginning, Map<String, ?> written) {
         try (Stream<Path> files = Files.list(folder)) {
             return files.map(f -> String.valueOf(f.getFileName()))
-                    .filter(n -> n.startsWith(beginning) && n.endsWith(".svg") && !written.containsKey(n))
+                    .filter(n -> n.startsWith(beginning)
+                            && (n.endsWith(".svg") || n.endsWith(".pdf"))
+                            && !written.containsKey(n))
                     .sorted()
                     .toList();
         } catch (IOException e) {

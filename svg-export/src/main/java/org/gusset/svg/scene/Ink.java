@@ -2,6 +2,7 @@ package org.gusset.svg.scene;
 
 import java.util.List;
 import java.util.Optional;
+import org.gusset.core.geometry.Box;
 import org.gusset.core.geometry.Path;
 import org.gusset.core.geometry.Point;
 import org.gusset.core.geometry.Vector;
@@ -61,6 +62,18 @@ public sealed interface Ink {
         /** This group, moved to another place. */
         public Group shifted(Vector by) {
             return new Group(id, kind, title, description, shift.plus(by), items);
+        }
+    }
+
+    /**
+     * Marks seen through an upright window; what lies outside it is not shown.
+     *
+     * @param id unique in its scene
+     * @param frame the window, in the frame around it
+     */
+    record Window(String id, Box frame, List<Ink> items) implements Ink {
+        public Window {
+            items = List.copyOf(items);
         }
     }
 

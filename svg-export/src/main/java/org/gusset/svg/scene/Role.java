@@ -46,6 +46,14 @@ public enum Role {
     DIVIDER(false),
     /** A box to write into. */
     BLANK_BOX(false),
+    /** Where two pages are joined. */
+    JOIN_LINE(false),
+    /** The cross by which two pages are laid on each other. */
+    JOIN_MARK(false),
+    /** The edge of a page in the map of the pages. */
+    PAGE_EDGE(false),
+    /** A piece in the map of the pages. */
+    MAP_PIECE(false),
     /** The title of a sheet. */
     SHEET_TITLE(true),
     /** The name of a piece. */
@@ -58,6 +66,10 @@ public enum Role {
     LABEL(true),
     /** A word beside a line or mark. */
     CAPTION(true),
+    /** The letter that pages to be joined share. */
+    JOIN_LETTER(true),
+    /** The number of a page. */
+    PAGE_NAME(true),
     /** The words in a test square. */
     TEST_WORDS(true),
     /** What one rarely reads: the fingerprint. */

@@ -9,12 +9,13 @@ import org.gusset.svg.scene.Ink;
  *
  * @param ink what is drawn, from (0, 0) to the right and down
  */
-record Block(String id, String kind, String title, double width, double height, List<Ink> ink) {
-    Block {
+public record Block(String id, String kind, String title, double width, double height, List<Ink> ink) {
+    public Block {
         ink = List.copyOf(ink);
     }
 
-    Ink.Group at(double left, double top) {
+    /** The ink with its corner at a place. */
+    public Ink.Group at(double left, double top) {
         return new Ink.Group(id, kind, title, "", new Vector(left, top), ink);
     }
 }

@@ -19,10 +19,11 @@ import org.gusset.svg.style.StyleTable;
 /**
  * A piece drawn in its own frame: lines, marks, words and label.
  *
+ * @param piece the piece
  * @param group everything drawn, its coordinates those of the piece
  * @param bounds the box around it, in the piece's frame
  */
-record PieceFigure(Ink.Group group, Box bounds) {
+public record PieceFigure(Piece piece, Ink.Group group, Box bounds) {
     static PieceFigure of(SheetContent content, Piece piece, SheetOptions options, Ids ids) {
         return new Drafting(content, piece, options, ids).draw();
     }
@@ -69,6 +70,7 @@ record PieceFigure(Ink.Group group, Box bounds) {
             label.outside().ifPresent(box -> bounds = bounds.with(box));
             ink.add(new Ink.Group(ids.of("label", piece.name()), "label", "", "", new Vector(0, 0), label.ink()));
             return new PieceFigure(
+                    piece,
                     new Ink.Group(
                             id, "piece", Words.spoken(piece.name()), text.description(piece), new Vector(0, 0), ink),
                     bounds);

@@ -19,10 +19,9 @@ final class TestSquares {
     /** Both squares side by side. */
     static Block of(Words words, StyleTable styles, Ids ids) {
         double inches = 2 * 25.4;
-        String metricSlip = words.say("slip-metric", "1 mm short here is 2 cm short in 1 m.");
         // A 1 in square that came out as 15/16 in took 2 1/2 in off 40 in; on 2 in the same slip takes half.
         String inchSlip = words.say("slip-inch", "1/16 in short here is 1 1/4 in short in 40 in.");
-        Block metric = square(50, "50 mm", metricSlip, ids.of("test-square-50-mm"), words, styles);
+        Block metric = metric(words, styles, ids);
         Block inch = square(inches, "2 in", inchSlip, ids.of("test-square-2-in"), words, styles);
         return new Block(
                 ids.of("test-squares"),
@@ -31,6 +30,12 @@ final class TestSquares {
                 50 + BETWEEN + inches,
                 inches,
                 List.of(metric.at(0, 0), inch.at(50 + BETWEEN, 0)));
+    }
+
+    /** The metric one alone. */
+    static Block metric(Words words, StyleTable styles, Ids ids) {
+        String slip = words.say("slip-metric", "1 mm short here is 2 cm short in 1 m.");
+        return square(50, "50 mm", slip, ids.of("test-square-50-mm"), words, styles);
     }
 
     private static Block square(double side, String size, String slip, String id, Words words, StyleTable styles) {

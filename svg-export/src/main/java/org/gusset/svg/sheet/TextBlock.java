@@ -16,7 +16,7 @@ import org.gusset.svg.style.StyleTable;
  * @param width the width in mm that the words take up at the most
  * @param height the height in mm
  */
-record TextBlock(List<Ink.TextLine> lines, double width, double height) {
+public record TextBlock(List<Ink.TextLine> lines, double width, double height) {
     private static final double COLUMN_GAP = 6;
 
     /** One broken line. */
@@ -26,11 +26,12 @@ record TextBlock(List<Ink.TextLine> lines, double width, double height) {
         }
     }
 
-    TextBlock {
+    public TextBlock {
         lines = List.copyOf(lines);
     }
 
-    static TextBlock of(List<LabelLine> lines, double wrap, StyleTable styles) {
+    /** Sets lines in one column, in the sizes of the style table. */
+    public static TextBlock of(List<LabelLine> lines, double wrap, StyleTable styles) {
         return of(lines, wrap, 1, 1, styles);
     }
 
@@ -41,7 +42,7 @@ record TextBlock(List<Ink.TextLine> lines, double width, double height) {
      * @param columns how many columns, at most
      * @param scale what the sizes of the style table are multiplied by
      */
-    static TextBlock of(List<LabelLine> lines, double wrap, int columns, double scale, StyleTable styles) {
+    public static TextBlock of(List<LabelLine> lines, double wrap, int columns, double scale, StyleTable styles) {
         List<List<Row>> paragraphs = new ArrayList<>();
         for (LabelLine line : lines) {
             if (line.text().isBlank()) {
@@ -62,7 +63,7 @@ record TextBlock(List<Ink.TextLine> lines, double width, double height) {
     }
 
     /** The lines with their corner at a point, turned about it by degrees anticlockwise as seen. */
-    List<Ink> placed(Point topLeft, double turn) {
+    public List<Ink> placed(Point topLeft, double turn) {
         Vector along = Vector.atAngle(turn);
         Vector down = along.right();
         List<Ink> placed = new ArrayList<>();

@@ -4,7 +4,7 @@ package org.gusset.svg.sheet;
  * How wide words may come out in whatever sans-serif type the viewer has. The advance widths are the larger of two common free
  * typefaces of that class, rounded up, so that real words are rather shorter.
  */
-final class TextMeasure {
+public final class TextMeasure {
     /** Hundredths of an em for the characters from blank to tilde (DejaVu Sans and Liberation Sans, the wider one). */
     private static final int[] ASCII = {
         32, 41, 46, 84, 64, 96, 78, 28, 40, 40, 50, 84, 32, 37, 32, 34, // blank to /
@@ -26,7 +26,7 @@ final class TextMeasure {
     private TextMeasure() {}
 
     /** The width in mm at the most. */
-    static double width(String text, double size, boolean bold) {
+    public static double width(String text, double size, boolean bold) {
         double hundredths =
                 text.codePoints().mapToDouble(TextMeasure::hundredths).sum();
         return hundredths / 100 * size * (bold ? BOLD : 1);

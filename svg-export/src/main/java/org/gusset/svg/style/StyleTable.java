@@ -60,6 +60,10 @@ public record StyleTable(Map<Role, Pen> pens, Map<Role, Lettering> letterings) {
         pens.put(Role.TEST_SQUARE, Pen.solid(0.2));
         pens.put(Role.DIVIDER, Pen.solid(0.18));
         pens.put(Role.BLANK_BOX, Pen.solid(0.3));
+        pens.put(Role.JOIN_LINE, Pen.dashed(0.15, 1.0, 2.0));
+        pens.put(Role.JOIN_MARK, Pen.solid(0.25));
+        pens.put(Role.PAGE_EDGE, Pen.solid(0.15));
+        pens.put(Role.MAP_PIECE, Pen.solid(0.3));
         Map<Role, Lettering> letterings = new EnumMap<>(Role.class);
         letterings.put(Role.SHEET_TITLE, Lettering.bold(11));
         letterings.put(Role.PIECE_NAME, Lettering.bold(9));
@@ -67,6 +71,8 @@ public record StyleTable(Map<Role, Pen> pens, Map<Role, Lettering> letterings) {
         letterings.put(Role.CUT_COUNT, Lettering.bold(5));
         letterings.put(Role.LABEL, Lettering.plain(5));
         letterings.put(Role.CAPTION, Lettering.plain(4.5));
+        letterings.put(Role.JOIN_LETTER, Lettering.bold(4));
+        letterings.put(Role.PAGE_NAME, Lettering.bold(8));
         letterings.put(Role.TEST_WORDS, Lettering.plain(4));
         letterings.put(Role.SMALL_PRINT, Lettering.plain(3.5));
         return new StyleTable(pens, letterings);

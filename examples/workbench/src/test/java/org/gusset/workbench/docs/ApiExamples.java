@@ -21,6 +21,8 @@ import org.gusset.dsl.Source;
 import org.gusset.dsl.Sources;
 import org.gusset.dsl.report.TextReport;
 import org.gusset.svg.Svg;
+import org.gusset.svg.page.PageOptions;
+import org.gusset.svg.page.Paper;
 import org.gusset.svg.sheet.SheetOptions;
 import org.locationtech.jts.geom.GeometryFactory;
 
@@ -99,6 +101,17 @@ final class ApiExamples {
     // example: sheets
     static Map<String, String> withoutNames(Drawing drawing) {
         return Svg.pieces(drawing, SheetOptions.defaults().withShowBody(false));
+    }
+    // end
+
+    // example: pages
+    static Outcome<Map<String, String>> onPaper(Drawing drawing, String paper) {
+        Outcome<Paper> read = Paper.parse(paper);
+        if (read.value().isEmpty()) {
+            return Outcome.none(read.diagnostics());
+        }
+        PageOptions options = PageOptions.of(read.value().get()).withMargin(12);
+        return Svg.pages(drawing, SheetOptions.defaults(), options);
     }
     // end
 }

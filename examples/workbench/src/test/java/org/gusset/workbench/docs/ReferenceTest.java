@@ -102,5 +102,9 @@ class ReferenceTest {
         assertThat(shelved.values()).hasSize(1);
         Map<String, String> unnamed = ApiExamples.withoutNames(variants.get(0));
         assertThat(unnamed.get("Back")).doesNotContain("Maren");
+        Map<String, String> pages =
+                ApiExamples.onPaper(variants.get(0), "A3").value().orElseThrow();
+        assertThat(pages.get("1-1")).contains("Map of the " + pages.size() + " pages");
+        assertThat(ApiExamples.onPaper(variants.get(0), "A9").diagnostics()).hasSize(1);
     }
 }

@@ -72,6 +72,8 @@ public final class SvgWriter {
                     .end();
         } else if (ink instanceof Ink.TextLine line) {
             text(line);
+        } else if (ink instanceof Ink.Window window) {
+            window(window);
         } else {
             group((Ink.Group) ink);
         }
@@ -113,6 +115,24 @@ public final class SvgWriter {
                             + Numbers.text(line.at().y()) + ")");
         }
         xml.attribute("fill", lettering.colour()).end(line.text());
+    }
+
+    private void window(Ink.Window window) {
+        String clip = window.id() + "-frame";
+        xml.begin("clipPath").attribute("id", clip);
+        xml.begin("rect")
+                .attribute("x", window.frame().left())
+                .attribute("y", window.frame().top())
+                .attribute("width", window.frame().width())
+                .attribute("height", window.frame().height())
+                .end();
+        xml.end();
+        xml.begin("g")
+                .attribute("id", window.id())
+                .attribute("class", "window")
+                .attribute("clip-path", "url(#" + clip + ")");
+        window.items().forEach(this::ink);
+        xml.end();
     }
 
     private void group(Ink.Group group) {
