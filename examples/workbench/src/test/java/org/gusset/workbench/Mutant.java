@@ -16,8 +16,9 @@ import java.util.Objects;
  * @param where the piece or strip after whose name the old text is looked for; {@code -} is the whole file
  * @param was the text as shipped
  * @param becomes the text with the slip
+ * @param why why no check can tell of it; empty if one does
  */
-record Mutant(String draft, String file, String kind, String where, String was, String becomes) {
+record Mutant(String draft, String file, String kind, String where, String was, String becomes, String why) {
     /** All slips of the list. */
     static List<Mutant> all() throws IOException {
         String text;
@@ -30,8 +31,8 @@ record Mutant(String draft, String file, String kind, String where, String was, 
                 continue;
             }
             List<String> cells = List.of(line.strip().split(" \\| ", -1));
-            if (cells.size() != 5) {
-                throw new IllegalStateException("five columns are wanted: " + line);
+            if (cells.size() < 5 || cells.size() > 6) {
+                throw new IllegalStateException("five columns are wanted, or six: " + line);
             }
             List<String> files = List.of(cells.get(0).split(" > ", -1));
             all.add(new Mutant(
@@ -40,7 +41,8 @@ record Mutant(String draft, String file, String kind, String where, String was, 
                     cells.get(1),
                     cells.get(2),
                     cells.get(3),
-                    cells.get(4)));
+                    cells.get(4).equals("-") ? "" : cells.get(4),
+                    cells.size() > 5 ? cells.get(5) : ""));
         }
         return all;
     }
