@@ -58,8 +58,8 @@ class MutantsTest {
         Outcome<Draft> compiled = Bench.standard().compile(source, sources);
         List<Diagnostic> all = new ArrayList<>(compiled.diagnostics());
         if (!compiled.hasErrors() && compiled.value().isPresent()) {
-            Bodies bodies = Bodies.open(
-                    ROOT.resolve("examples/measures/quillhaven.csv").toString());
+            Bodies bodies =
+                    Bodies.open(ROOT.resolve("examples/measures/quillhaven.csv").toString());
             for (String name : bodies.names()) {
                 Outcome<Drawing> drawing = compiled.value()
                         .get()
@@ -102,16 +102,16 @@ class MutantsTest {
         assertThat(all).hasSizeGreaterThanOrEqualTo(60).doesNotHaveDuplicates();
         Map<String, Integer> kinds = new LinkedHashMap<>();
         all.forEach(m -> kinds.merge(m.kind(), 1, Integer::sum));
-        assertThat(kinds).hasSize(6).allSatisfy((kind, count) -> assertThat(count)
-                .as(kind)
-                .isGreaterThanOrEqualTo(8));
-        assertThat(drafts())
-                .allMatch(d -> all.stream().anyMatch(m -> (m.draft() + ".gusset").equals(d)));
+        assertThat(kinds)
+                .hasSize(6)
+                .allSatisfy((kind, count) -> assertThat(count).as(kind).isGreaterThanOrEqualTo(8));
+        assertThat(drafts()).allMatch(d -> all.stream().anyMatch(m -> (m.draft() + ".gusset").equals(d)));
     }
 
     @Test
     void nineteenOfTwentySlipsAreCaughtAndThePageTellsWhich() throws IOException {
-        StringBuilder rows = new StringBuilder("| draft | kind | what was done | what tells it |\n| --- | --- | --- | --- |\n");
+        StringBuilder rows =
+                new StringBuilder("| draft | kind | what was done | what tells it |\n| --- | --- | --- | --- |\n");
         Map<String, int[]> kinds = new LinkedHashMap<>();
         int caught = 0;
         List<Mutant> all = Mutant.all();
@@ -129,11 +129,10 @@ class MutantsTest {
             rows.append(row(mutant, first));
         }
         StringBuilder table = new StringBuilder("| kind | slips | caught |\n| --- | --- | --- |\n");
-        kinds.forEach((kind, counts) -> table.append(
-                "| " + kind + " | " + counts[0] + " | " + counts[1] + " |\n"));
+        kinds.forEach((kind, counts) -> table.append("| " + kind + " | " + counts[0] + " | " + counts[1] + " |\n"));
         double share = 100.0 * caught / all.size();
-        table.append(String.format(
-                Locale.ROOT, "| all | %d | %d, that is %.1f %% |%n", all.size(), caught, share).replace("\r", ""));
+        table.append(String.format(Locale.ROOT, "| all | %d | %d, that is %.1f %% |%n", all.size(), caught, share)
+                .replace("\r", ""));
         table.append('\n').append(rows);
         page(table.toString());
         assertThat(share).isGreaterThanOrEqualTo(WANTED);
@@ -142,8 +141,8 @@ class MutantsTest {
     private static String row(Mutant mutant, Optional<Diagnostic> told) {
         String where = (mutant.file().equals(mutant.draft()) ? "" : mutant.file() + ": ")
                 + (mutant.where().equals("-") ? "" : mutant.where() + ": ");
-        String tells = told.map(d -> "[" + d.code().id() + "](../diagnostics/"
-                        + d.code().id() + ".md) " + shortened(d.message()))
+        String tells = told.map(d ->
+                        "[" + d.code().id() + "](../diagnostics/" + d.code().id() + ".md) " + shortened(d.message()))
                 .orElse("NOT CAUGHT: " + mutant.why());
         return "| " + mutant.draft() + " | " + mutant.kind() + " | " + where + "`" + mutant.was() + "` → "
                 + (mutant.becomes().isEmpty() ? "nothing" : "`" + mutant.becomes() + "`") + " | " + tells + " |\n";
