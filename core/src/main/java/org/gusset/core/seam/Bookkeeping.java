@@ -83,7 +83,7 @@ final class Bookkeeping {
                         .with(hint));
             } else if (one == null) {
                 one = sewn;
-            } else if (!told && !net && Math.abs(width - one.edge().allowance().width()) > ALIKE) {
+            } else if (!told && Math.abs(width - one.edge().allowance().width()) > ALIKE) {
                 told = true;
                 wrong.add(pair(SeamCode.ALLOWANCES_DIFFER, seam, one, sewn)
                         .with(Hint.of(

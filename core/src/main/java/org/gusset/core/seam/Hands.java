@@ -76,7 +76,8 @@ final class Hands {
                 && piece.cuts().get(0).count() > 1;
     }
 
-    private static boolean bothHands(Piece piece) {
+    /** True if a left and a right one of a piece are worn, or a left and a right half. */
+    static boolean bothHands(Piece piece) {
         return piece.cuts().stream()
                 .anyMatch(c -> c.arrangement() == Cut.Arrangement.PAIRS || c.arrangement() == Cut.Arrangement.ON_FOLD);
     }

@@ -36,8 +36,7 @@ final class NotchPairs {
             pair(firstPaired, secondPaired, slack, false);
         }
         pair(firstPaired, secondPaired, most, true);
-        matched(seam.firstMarks(), firstPaired, true);
-        matched(seam.secondMarks(), secondPaired, false);
+        matched(firstPaired, secondPaired);
         List<Diagnostic> wrong = new ArrayList<>();
         apart(firstPaired, secondPaired, wrong);
         alone(
@@ -97,15 +96,27 @@ final class NotchPairs {
         return one <= seam.first().length() / 2 ? fromStart : fromEnd;
     }
 
-    /** Notches at points that the draft matches have their partners there, at whatever distance. */
-    private void matched(List<SeamMark> marks, boolean[] paired, boolean first) {
+    /** Notches at points that the draft matches have their partners there, at whatever distance; a joint is one too. */
+    private void matched(boolean[] firstPaired, boolean[] secondPaired) {
         for (Stretch stretch : seam.stretches()) {
-            double at = first ? stretch.firstTo() : stretch.secondTo();
-            for (int i = 0; i < paired.length; i++) {
-                boolean end = stretch.to().isEmpty();
-                paired[i] |= !end && Math.abs(marks.get(i).at() - at) <= tolerance;
+            boolean end = stretch.to().isEmpty();
+            List<Integer> first = end ? List.of() : near(seam.firstMarks(), stretch.firstTo());
+            List<Integer> second = end ? List.of() : near(seam.secondMarks(), stretch.secondTo());
+            if (!first.isEmpty() && !second.isEmpty()) {
+                first.forEach(i -> firstPaired[i] = true);
+                second.forEach(i -> secondPaired[i] = true);
             }
         }
+    }
+
+    private List<Integer> near(List<SeamMark> marks, double at) {
+        List<Integer> near = new ArrayList<>();
+        for (int i = 0; i < marks.size(); i++) {
+            if (Math.abs(marks.get(i).at() - at) <= tolerance) {
+                near.add(i);
+            }
+        }
+        return near;
     }
 
     /** Notches that lack a partner on both sides and were likely meant for each other. */

@@ -105,7 +105,12 @@ public enum SeamCode implements Code {
             30,
             Severity.WARNING,
             "Across seam `{seam}`, `{edge}` of {piece} has {width} and `{otherEdge}` of {otherPiece} has {otherWidth}: they are turned"
-                    + " or finished together.");
+                    + " or finished together."),
+    HAND_MISSING(
+            31,
+            Severity.WARNING,
+            "{piece} is cut once, but in seam `{seam}` it is sewn to {other}, of which there is a left and a right one: one"
+                    + " {piece} is missing.");
 
     private final String id;
     private final Severity severity;

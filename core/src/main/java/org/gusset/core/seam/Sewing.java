@@ -101,6 +101,7 @@ public record Sewing(
         pieces.forEach(p -> wrong.addAll(truing.folds(p, known.places().getOrDefault(p.name(), Place.nowhere()))));
         pieces.forEach(p -> wrong.addAll(grain.wrong(p)));
         wrong.addAll(new Bookkeeping(sides, known.places()).wrong(pieces, seams, known.inner(), known.unknown()));
+        wrong.addAll(new MissingHands(sides).wrong(seams));
         SewingOrder.Found order = new SewingOrder(seams, corners, sides).found();
         wrong.addAll(order.wrong());
         List<List<String>> needs = new ArrayList<>();
