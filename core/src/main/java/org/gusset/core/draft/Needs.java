@@ -73,7 +73,7 @@ public final class Needs {
                                     draft.graph().definition(measure.value()).inputs())
                             : Set.of());
         }
-        Set<Handle<?>> asked = withRanges(draft, reach, byNode, rules, reach.measures(workedOut(draft)));
+        Set<Handle<?>> asked = withRanges(draft, reach, rules, reach.measures(workedOut(draft)));
         Set<Handle<?>> all = withRules(asked, rules);
         Set<Handle<?>> checked = withRules(reach.measures(checks(draft)), rules);
         Map<String, Set<Handle<?>>> pieces = new LinkedHashMap<>();
@@ -138,11 +138,7 @@ public final class Needs {
 
     /** The ranges of what is needed may rest on more; those of measures with a rule are looked at in any case. */
     private static Set<Handle<?>> withRanges(
-            Draft draft,
-            Reach reach,
-            Map<Handle<?>, Draft.Measure> byNode,
-            Map<Handle<?>, Set<Handle<?>>> rules,
-            Set<Handle<?>> asked) {
+            Draft draft, Reach reach, Map<Handle<?>, Set<Handle<?>>> rules, Set<Handle<?>> asked) {
         Set<Handle<?>> all = new LinkedHashSet<>(asked);
         int before = -1;
         while (before != all.size()) {
