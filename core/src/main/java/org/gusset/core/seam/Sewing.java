@@ -19,9 +19,10 @@ import org.gusset.core.pattern.Piece;
  * @param findings one finding a seam, in the same order: whether its sides match
  * @param needs for each seam the names of the seams that must be sewn before it
  * @param diagnostics what else is wrong: corners that do not run on, slips of book-keeping, an order that cannot be sewn
+ * @param hems what is turned up when all seams are sewn
  */
 public record Sewing(
-        List<SewnSeam> seams, List<Finding> findings, List<List<String>> needs, List<Diagnostic> diagnostics) {
+        List<SewnSeam> seams, List<Finding> findings, List<List<String>> needs, List<Diagnostic> diagnostics, List<Hem> hems) {
     /** A line of a piece that is no edge of it. */
     public record Inner(String name, Path path) {}
 
@@ -60,6 +61,7 @@ public record Sewing(
         findings = List.copyOf(findings);
         needs = List.copyOf(needs);
         diagnostics = List.copyOf(diagnostics);
+        hems = List.copyOf(hems);
     }
 
     /** Walks all seams and looks for what is wrong. */
@@ -125,6 +127,6 @@ public record Sewing(
             before.forEach(b -> names.add(seams.get(b).name()));
             needs.add(List.copyOf(names));
         }
-        return new Sewing(seams, findings, needs, wrong);
+        return new Sewing(seams, findings, needs, wrong, Hem.of(pieces, sewn));
     }
 }

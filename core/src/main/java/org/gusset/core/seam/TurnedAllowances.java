@@ -21,9 +21,6 @@ import org.gusset.core.pattern.Piece;
  * 2 d cot a.
  */
 final class TurnedAllowances {
-    /** An edge that no seam uses with an allowance as wide as this is turned up, in mm; common practice, no source. */
-    private static final double HEM = 20;
-
     /** What a hem may be longer or shorter in all, in mm; common practice, no source. */
     private static final double SPARE = 5;
 
@@ -43,10 +40,7 @@ final class TurnedAllowances {
         for (Piece piece : pieces) {
             for (int i = 0; i < piece.edges().size(); i++) {
                 Edge edge = piece.edges().get(i);
-                boolean hem = edge.allowance().width() >= HEM
-                        && !edge.allowance().turnedUp()
-                        && !sewn.contains(new Sides.Sewn(piece, edge));
-                double spare = hem ? over(piece, i, true) + over(piece, i, false) : 0;
+                double spare = Hem.plain(piece, edge, sewn) ? over(piece, i, true) + over(piece, i, false) : 0;
                 if (Math.abs(spare) > SPARE) {
                     wrong.add(hem(piece, edge, spare));
                 }

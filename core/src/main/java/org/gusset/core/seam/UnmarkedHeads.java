@@ -12,6 +12,9 @@ import org.gusset.core.pattern.Piece;
  * matched point nothing says which point of it comes to their joint, and it can be set turned.
  */
 final class UnmarkedHeads {
+    /** A head is at least this share of its length wide; a neckline, which is deeper, shows by itself how it lies. */
+    private static final double WIDE = 0.4;
+
     private final Sides sides;
 
     UnmarkedHeads(Sides sides) {
@@ -38,7 +41,7 @@ final class UnmarkedHeads {
         Optional<Piece> piece = sides.piece(run.piece());
         boolean set = piece.filter(p -> p.worn() == 2 && Hands.bothHands(p)).isPresent()
                 && !path.straight()
-                && path.end().minus(path.start()).length() > path.length() / 2;
+                && path.end().minus(path.start()).length() > WIDE * path.length();
         return set
                 ? List.of(Diagnostic.of(
                                 SeamCode.HEAD_UNMARKED,
