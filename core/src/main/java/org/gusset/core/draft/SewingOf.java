@@ -40,8 +40,8 @@ final class SewingOf {
                 walking.first().forEach(r -> named.add(r.piece()));
                 walking.second().forEach(r -> named.add(r.piece()));
                 if (evaluation.state(check.node()) == Evaluation.State.LEFT_OUT) {
-                    named.forEach(p -> leftOut.computeIfAbsent(p, k -> new ArrayList<>())
-                            .add(check.name()));
+                    named.forEach(p ->
+                            leftOut.computeIfAbsent(p, k -> new ArrayList<>()).add(check.name()));
                 } else {
                     unknown.addAll(named);
                 }

@@ -117,7 +117,8 @@ final class Buttoning {
                             "distance",
                             Fact.length(worst))
                     .with(Hint.of(
-                            "button.row", "Mark both with one row of points (`points row = ...`) on the centre line.")));
+                            "button.row",
+                            "Mark both with one row of points (`points row = ...`) on the centre line.")));
         }
     }
 }

@@ -88,7 +88,9 @@ final class GrainChecks {
                 Vector across = other.path().end().minus(other.path().start()).unit();
                 double off = offGrain(piece, one.path());
                 boolean square = Math.abs(way.dot(across)) < SQUARE;
-                if (square && off < SLANTED && one.path().length() >= other.path().length()) {
+                if (square
+                        && off < SLANTED
+                        && one.path().length() >= other.path().length()) {
                     return List.of(Diagnostic.of(
                                     SeamCode.GRAIN_TILTED,
                                     places.getOrDefault(piece.name(), Place.nowhere()),

@@ -47,7 +47,8 @@ public record Hem(String piece, String edge, double width, double offGrain) {
                 boolean hem = edge.allowance().turnedUp()
                         || (named(edge) && !edge.onFold() && !sewn.contains(new Sides.Sewn(piece, edge)));
                 if (hem && edge.allowance().width() > 0) {
-                    hems.add(new Hem(piece.name(), edge.name(), edge.allowance().width(), offGrain(piece, edge.path())));
+                    hems.add(
+                            new Hem(piece.name(), edge.name(), edge.allowance().width(), offGrain(piece, edge.path())));
                 }
             }
         }

@@ -3,7 +3,6 @@ package org.gusset.core.seam;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Hint;
@@ -72,8 +71,7 @@ final class LonePieces {
     private static void handed(Piece piece, Place place, List<Diagnostic> wrong) {
         for (Cut cut : piece.cuts()) {
             if (cut.arrangement() == Cut.Arrangement.SINGLE && cut.count() > 1 && cut.count() % 2 == 0) {
-                wrong.add(Diagnostic.of(
-                                SeamCode.ALIKE_ALONE, place, "piece", piece.name(), "count", cut.count())
+                wrong.add(Diagnostic.of(SeamCode.ALIKE_ALONE, place, "piece", piece.name(), "count", cut.count())
                         .with(Hint.of(
                                 "cut.pairs",
                                 cut.count() == 2
@@ -81,7 +79,11 @@ final class LonePieces {
                                         : "Write `cut {pairs} pairs`: as many left ones as right ones.",
                                 "pairs",
                                 cut.count() / 2))
-                        .with(Hint.of("cut.layers", "If they lie on one another, write `cut {count} layers`.", "count", cut.count())));
+                        .with(Hint.of(
+                                "cut.layers",
+                                "If they lie on one another, write `cut {count} layers`.",
+                                "count",
+                                cut.count())));
                 return;
             }
         }

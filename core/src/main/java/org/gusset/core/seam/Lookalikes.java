@@ -24,7 +24,10 @@ final class Lookalikes {
             for (int k = 0; k < i; k++) {
                 SewnSeam one = seams.get(k);
                 SewnSeam other = seams.get(i);
-                if (plain(one) && plain(other) && (straight(one, other) || crosswise(one, other)) && pieces(one, other) > 2) {
+                if (plain(one)
+                        && plain(other)
+                        && (straight(one, other) || crosswise(one, other))
+                        && pieces(one, other) > 2) {
                     alike.add(told(one, other));
                     break;
                 }
@@ -57,10 +60,15 @@ final class Lookalikes {
                         one.walk().place()));
     }
 
-    /** True if each side is one copy of one edge. */
+    /** True if each side is one copy of one edge, and the two are of different pieces. */
     private static boolean plain(SewnSeam seam) {
         return seam.first().legs().size() == 1
                 && seam.second().legs().size() == 1
+                && !seam.first()
+                        .first()
+                        .run()
+                        .piece()
+                        .equals(seam.second().first().run().piece())
                 && seam.first().length() >= SHORT;
     }
 

@@ -22,7 +22,11 @@ import org.gusset.core.pattern.Piece;
  * @param hems what is turned up when all seams are sewn
  */
 public record Sewing(
-        List<SewnSeam> seams, List<Finding> findings, List<List<String>> needs, List<Diagnostic> diagnostics, List<Hem> hems) {
+        List<SewnSeam> seams,
+        List<Finding> findings,
+        List<List<String>> needs,
+        List<Diagnostic> diagnostics,
+        List<Hem> hems) {
     /** A line of a piece that is no edge of it. */
     public record Inner(String name, Path path) {}
 

@@ -144,8 +144,9 @@ final class TurnedAllowances {
             return 0;
         }
         Point corner = atStart ? edge.path().start() : edge.path().end();
-        Vector away =
-                atStart ? edge.path().tangent(0).opposite() : edge.path().tangentBefore(edge.path().length());
+        Vector away = atStart
+                ? edge.path().tangent(0).opposite()
+                : edge.path().tangentBefore(edge.path().length());
         Point cut = atStart ? edge.cut().start() : edge.cut().end();
         double is = cut.minus(corner).dot(away);
         double lies = (beside.allowance().width() - width * StrictMath.cos(StrictMath.toRadians(angle))) / sine;

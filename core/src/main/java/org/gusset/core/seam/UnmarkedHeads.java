@@ -25,9 +25,14 @@ final class UnmarkedHeads {
         if (!seam.walk().matches().isEmpty()) {
             return List.of();
         }
-        List<Diagnostic> first = wrong(seam, seam.walk().first(), seam.firstMarks(), seam.walk().second());
+        List<Diagnostic> first =
+                wrong(seam, seam.walk().first(), seam.firstMarks(), seam.walk().second());
         return first.isEmpty()
-                ? wrong(seam, seam.walk().second(), seam.secondMarks(), seam.walk().first())
+                ? wrong(
+                        seam,
+                        seam.walk().second(),
+                        seam.secondMarks(),
+                        seam.walk().first())
                 : first;
     }
 

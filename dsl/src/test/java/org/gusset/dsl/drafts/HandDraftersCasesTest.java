@@ -583,8 +583,10 @@ class HandDraftersCasesTest {
                         "Front",
                         "25 cm",
                         "60 cm",
-                        "allow 1 cm\n  cut 1 pair from shell\n  line middle = (a right " + stand + ") to (d right " + stand
-                                + ")\n  points row = 5 on middle between (a right " + stand + " down 5 cm) and (a right " + stand
+                        "allow 1 cm\n  cut 1 pair from shell\n  line middle = (a right " + stand + ") to (d right "
+                                + stand
+                                + ")\n  points row = 5 on middle between (a right " + stand
+                                + " down 5 cm) and (a right " + stand
                                 + " down 45 cm)\n  mark buttonhole row along middle by " + button));
         assertThat(Drafts.codes(drawing.diagnostics()).contains("SEW038")).isEqualTo(told);
     }

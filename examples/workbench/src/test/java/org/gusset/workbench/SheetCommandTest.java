@@ -107,7 +107,8 @@ class SheetCommandTest {
                                 "--measures",
                                 Fitted.castFile() + "#Maren Oddway")
                         .out())
-                .contains("last: turn up Skirt.hem by 1 cm, after a day on the hanger: it runs up to 45 deg off the grain");
+                .contains(
+                        "last: turn up Skirt.hem by 1 cm, after a day on the hanger: it runs up to 45 deg off the grain");
     }
 
     /** Curved edges are compared before what cannot be undone; straight ones are not clipped. */

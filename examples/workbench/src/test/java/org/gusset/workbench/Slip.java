@@ -14,7 +14,7 @@ import org.gusset.core.measure.Unit;
 /**
  * A small sound draft, and a slip put into it. The head of its file says, each on a line after {@code #}: the {@code fault} in words, or
  * {@code sound} for what only looks like one; its {@code group} on the page; each {@code slip} as {@code was => becomes}; the code that
- * has to be {@code told} and words that its message must hold; words of the {@code hint}; the {@code body} in centimetres.
+ * has to be {@code told} (of what is sound, must not be) and words that its message must hold; words of the {@code hint}; the {@code body} in centimetres.
  *
  * @param becomes what each slip makes of the text, in turn
  * @param told the words; the code stands first

@@ -298,7 +298,8 @@ public final class SewingSheet {
 
     /** Curved edges are clipped and trimmed, which cannot be undone. */
     private String beforeClipping(SewnSeam seam) {
-        boolean curved = seam.first().legs().stream().anyMatch(l -> !l.run().path().straight())
+        boolean curved = seam.first().legs().stream()
+                        .anyMatch(l -> !l.run().path().straight())
                 || seam.second().legs().stream().anyMatch(l -> !l.run().path().straight());
         return curved ? words.say("sew-clip", " Check that both edges match before you trim or clip.") : "";
     }
