@@ -109,7 +109,7 @@ public enum SeamCode implements Code {
     HAND_MISSING(
             31,
             Severity.WARNING,
-            "{piece} is cut once, but in seam `{seam}` it is sewn to {other}, of which there is a left and a right one: one"
+            "{piece} is cut once{cloth}, but in seam `{seam}` it is sewn to {other}, of which there is a left and a right one: one"
                     + " {piece} is missing."),
     HEM_OFF(
             32,
