@@ -30,13 +30,21 @@ final class SewingOf {
     Sewing of(List<Piece> pieces) {
         List<Walk> walks = new ArrayList<>();
         Set<String> unknown = new LinkedHashSet<>();
+        Map<String, List<String>> leftOut = new LinkedHashMap<>();
         for (Draft.CheckNode check : draft.checks()) {
             Object value = evaluation.value(check.node()).orElse(null);
             if (value instanceof Walk walk) {
                 walks.add(walk);
             } else if (evaluation.graph().definition(check.node()).operation() instanceof Walking walking) {
-                walking.first().forEach(r -> unknown.add(r.piece()));
-                walking.second().forEach(r -> unknown.add(r.piece()));
+                Set<String> named = new LinkedHashSet<>();
+                walking.first().forEach(r -> named.add(r.piece()));
+                walking.second().forEach(r -> named.add(r.piece()));
+                if (evaluation.state(check.node()) == Evaluation.State.LEFT_OUT) {
+                    named.forEach(p ->
+                            leftOut.computeIfAbsent(p, k -> new ArrayList<>()).add(check.name()));
+                } else {
+                    unknown.addAll(named);
+                }
             }
         }
         Map<String, Place> places = new LinkedHashMap<>();
@@ -58,7 +66,7 @@ final class SewingOf {
                 }
             }
         }
-        return Sewing.of(pieces, walks, new Sewing.Known(places, strips, inner, pointed, unknown));
+        return Sewing.of(pieces, walks, new Sewing.Known(places, strips, inner, pointed, unknown, leftOut));
     }
 
     private List<Sewing.Inner> inner(Draft.PieceNodes piece) {

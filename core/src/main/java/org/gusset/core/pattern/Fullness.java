@@ -41,6 +41,16 @@ public record Fullness(String edge, double from, double to, double intake, Optio
         return (to - from) / finished();
     }
 
+    /** How deep each fold of the pleats is, in mm: half of what it takes up; 0 for gathers. */
+    public double depth() {
+        return pleats.map(p -> intake / (2 * p.count() * (p.box() ? 2 : 1))).orElse(0.0);
+    }
+
+    /** How far one fold of the pleats is from the next when they are laid, in mm; what is left for gathers. */
+    public double space() {
+        return pleats.map(p -> finished() / (p.count() * (p.box() ? 2 : 1))).orElse(finished());
+    }
+
     /**
      * Where the pleats are folded: each takes up the same, half of what is seen between two pleats lies at each end of the stretch.
      * The folds of a box pleat turn away from each other; its face is half of what it takes up, or all that is seen if that is less.

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Fact;
 import org.gusset.core.diagnostic.Fault;
+import org.gusset.core.diagnostic.Hint;
 import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.diagnostic.Place;
 import org.gusset.core.geometry.Path;
@@ -14,6 +15,9 @@ import org.gusset.core.pattern.PieceSpec.NamedPath;
 
 /** Makes a sound piece of what a draft says of it: turns edges, closes the outline, adds allowances, corners and notches. */
 public final class PieceMaker {
+    /** Pleats may be deeper than the space between them by this, in mm. */
+    private static final double SPARE = 0.05;
+
     private final PieceSpec spec;
     private final Telling telling;
 
@@ -136,6 +140,7 @@ public final class PieceMaker {
                     throw new Fault(Diagnostic.of(FullnessCode.OVERLAP, one.place(), "edge", fullness.edge()));
                 }
             }
+            overAnother(fullness, one.place());
             for (double s : new double[] {fullness.from(), fullness.to()}) {
                 if (s > Path.COINCIDE && s < one.edge().length() - Path.COINCIDE && fullness.intake() > 0) {
                     notching.notch(new PieceSpec.NotchSpec(
@@ -143,6 +148,31 @@ public final class PieceMaker {
                             .ifPresent(notches::add);
                 }
             }
+        }
+    }
+
+    /** Warns of pleats deeper than the space between them; pleats that take up three times their width just touch. */
+    private void overAnother(Fullness fullness, Place place) {
+        if (fullness.depth() > fullness.space() + SPARE) {
+            telling.add(Diagnostic.of(
+                            FullnessCode.OVER_ANOTHER,
+                            place,
+                            "edge",
+                            fullness.edge(),
+                            "depth",
+                            Fact.length(fullness.depth()),
+                            "space",
+                            Fact.length(fullness.space()),
+                            "ratio",
+                            Fact.number(Math.round(100 * fullness.ratio()) / 100.0))
+                    .with(Hint.of(
+                            "pleats.length",
+                            "Draw `{edge}` {long} long for pleats of full depth, or lay it in fewer, deeper pleats that are meant to"
+                                    + " lie over one another.",
+                            "edge",
+                            fullness.edge(),
+                            "long",
+                            Fact.length(3 * fullness.finished()))));
         }
     }
 

@@ -14,7 +14,6 @@ import org.gusset.core.diagnostic.Place;
 import org.gusset.core.geometry.Path;
 import org.gusset.core.pattern.Cut;
 import org.gusset.core.pattern.Edge;
-import org.gusset.core.pattern.Mark;
 import org.gusset.core.pattern.Piece;
 
 /** The slips of book-keeping that ruin more cloth than wrong curves do: looked for without being asked. */
@@ -40,15 +39,20 @@ final class Bookkeeping {
 
     /** What is wrong with the pieces and seams. */
     List<Diagnostic> wrong(
-            List<Piece> pieces, List<SewnSeam> seams, Map<String, List<Sewing.Inner>> inner, Set<String> known) {
+            List<Piece> pieces, List<SewnSeam> seams, Map<String, List<Sewing.Inner>> inner, LonePieces lone) {
         List<Diagnostic> wrong = new ArrayList<>();
         for (SewnSeam seam : seams) {
             allowances(seam, wrong);
         }
         twice(seams, wrong);
         drawnAllowances(seams, inner, wrong);
-        if (!seams.isEmpty()) {
-            unsewn(pieces, seams, known, wrong);
+        for (Piece piece : pieces) {
+            if (lone.alone(piece)) {
+                drawnAllRound(piece, inner.getOrDefault(piece.name(), List.of()), wrong);
+                if (!seams.isEmpty() && lone.leftOut(piece).isEmpty()) {
+                    unsewn(piece, wrong);
+                }
+            }
         }
         return wrong;
     }
@@ -210,29 +214,48 @@ final class Bookkeeping {
                 double width = edge.allowance().width();
                 for (Sewing.Inner line : inner.getOrDefault(run.piece(), List.of())) {
                     if (width > 0 && outside(edge.path(), line.path(), width)) {
-                        wrong.add(Diagnostic.of(
-                                        SeamCode.ALLOWANCE_DRAWN,
-                                        run.place(),
-                                        "edge",
-                                        edge.name(),
-                                        "piece",
-                                        run.piece(),
-                                        "width",
-                                        Fact.length(width),
-                                        "other",
-                                        line.name())
-                                .with(Hint.of(
-                                        "allow.drawn",
-                                        "Put `{other}` into the outline, or allow nothing on `{edge}`.",
-                                        "other",
-                                        line.name(),
-                                        "edge",
-                                        edge.name())));
+                        wrong.add(drawn(run.place(), edge, run.piece(), line));
                         break;
                     }
                 }
             }
         }
+    }
+
+    /** A line inside a piece that no seam uses may be a mark; two of its edges beside such lines are no accident. */
+    private void drawnAllRound(Piece piece, List<Sewing.Inner> inner, List<Diagnostic> wrong) {
+        List<Diagnostic> drawn = new ArrayList<>();
+        for (Edge edge : piece.edges()) {
+            double width = edge.allowance().width();
+            inner.stream()
+                    .filter(line -> width > 0 && outside(edge.path(), line.path(), width))
+                    .findFirst()
+                    .ifPresent(line -> drawn.add(drawn(place(piece), edge, piece.name(), line)));
+        }
+        if (drawn.size() > 1) {
+            wrong.addAll(drawn);
+        }
+    }
+
+    private static Diagnostic drawn(Place place, Edge edge, String piece, Sewing.Inner line) {
+        return Diagnostic.of(
+                        SeamCode.ALLOWANCE_DRAWN,
+                        place,
+                        "edge",
+                        edge.name(),
+                        "piece",
+                        piece,
+                        "width",
+                        Fact.length(edge.allowance().width()),
+                        "other",
+                        line.name())
+                .with(Hint.of(
+                        "allow.drawn",
+                        "Put `{other}` into the outline, or allow nothing on `{edge}`.",
+                        "other",
+                        line.name(),
+                        "edge",
+                        edge.name()));
     }
 
     /** True if an edge is the parallel copy of a line at a distance, all along. */
@@ -249,21 +272,8 @@ final class Bookkeeping {
         return true;
     }
 
-    private void unsewn(List<Piece> pieces, List<SewnSeam> seams, Set<String> known, List<Diagnostic> wrong) {
-        Set<String> used = new LinkedHashSet<>(known);
-        seams.forEach(s -> s.walk().runs().forEach(r -> used.add(r.piece())));
-        for (Piece piece : pieces) {
-            for (Mark mark : piece.marks()) {
-                if (mark instanceof Mark.Placed placed) {
-                    used.add(placed.piece());
-                }
-            }
-        }
-        for (Piece piece : pieces) {
-            if (!used.contains(piece.name())) {
-                wrong.add(Diagnostic.of(SeamCode.PIECE_UNSEWN, place(piece), "piece", piece.name())
-                        .with(Hint.of("seam.piece", "Add a `seam` that joins it, so that its edges are checked.")));
-            }
-        }
+    private void unsewn(Piece piece, List<Diagnostic> wrong) {
+        wrong.add(Diagnostic.of(SeamCode.PIECE_UNSEWN, place(piece), "piece", piece.name())
+                .with(Hint.of("seam.piece", "Add a `seam` that joins it, so that its edges are checked.")));
     }
 }

@@ -21,6 +21,12 @@ final class GrainChecks {
     /** A straight edge farther off the grain than this is meant to slant, in degrees. */
     private static final double SLANTED = 12;
 
+    /** Edges as short as this say nothing of the grain, in mm. */
+    private static final double LONG = 50;
+
+    /** The cosine of the angle between edges that are square to one another: within a quarter of a degree. */
+    private static final double SQUARE = 0.0044;
+
     private final Sides sides;
     private final Map<String, Place> places;
 
@@ -68,7 +74,44 @@ final class GrainChecks {
         return Math.min(angle, 90 - angle);
     }
 
-    /** The fold of a piece. */
+    /** A piece drawn square whose grain is tilted against it: no straight edge lies along the grain or across it, two lie equally off. */
+    private List<Diagnostic> tilted(Piece piece) {
+        List<Edge> straight = piece.edges().stream()
+                .filter(e -> e.path().straight() && e.path().length() >= LONG)
+                .toList();
+        if (piece.grain().isEmpty() || straight.stream().anyMatch(e -> offGrain(piece, e.path()) <= GRAIN)) {
+            return List.of();
+        }
+        for (Edge one : straight) {
+            for (Edge other : straight) {
+                Vector way = one.path().end().minus(one.path().start()).unit();
+                Vector across = other.path().end().minus(other.path().start()).unit();
+                double off = offGrain(piece, one.path());
+                boolean square = Math.abs(way.dot(across)) < SQUARE;
+                if (square
+                        && off < SLANTED
+                        && one.path().length() >= other.path().length()) {
+                    return List.of(Diagnostic.of(
+                                    SeamCode.GRAIN_TILTED,
+                                    places.getOrDefault(piece.name(), Place.nowhere()),
+                                    "edge",
+                                    one.name(),
+                                    "other",
+                                    other.name(),
+                                    "piece",
+                                    piece.name(),
+                                    "angle",
+                                    Fact.angle(off),
+                                    "drift",
+                                    Fact.length(one.path().length() * StrictMath.sin(StrictMath.toRadians(off))))
+                            .with(Hint.of("grain.edge", "Write `grain along {edge}`.", "edge", one.name())));
+                }
+            }
+        }
+        return List.of();
+    }
+
+    /** The fold of a piece, and the grain of one that is drawn square. */
     List<Diagnostic> wrong(Piece piece) {
         List<Diagnostic> wrong = new ArrayList<>();
         Optional<Edge> fold = piece.fold();
@@ -90,6 +133,8 @@ final class GrainChecks {
                                 "fold",
                                 fold.get().name())));
             }
+        } else {
+            wrong.addAll(tilted(piece));
         }
         return wrong;
     }

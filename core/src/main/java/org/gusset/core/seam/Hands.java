@@ -51,7 +51,7 @@ final class Hands {
     }
 
     private static void notMirrored(SewnSeam seam, Piece piece, String other, List<Diagnostic> wrong) {
-        Cut cut = piece.cuts().get(0);
+        Cut cut = piece.cuts().stream().filter(Hands::oneHanded).findFirst().orElseThrow();
         wrong.add(Diagnostic.of(
                         SeamCode.NOT_MIRRORED,
                         seam.walk().place(),
@@ -71,9 +71,11 @@ final class Hands {
     }
 
     private static boolean oneHanded(Piece piece) {
-        return !piece.cuts().isEmpty()
-                && piece.cuts().get(0).arrangement() == Cut.Arrangement.SINGLE
-                && piece.cuts().get(0).count() > 1;
+        return piece.cuts().stream().anyMatch(Hands::oneHanded);
+    }
+
+    private static boolean oneHanded(Cut cut) {
+        return cut.arrangement() == Cut.Arrangement.SINGLE && cut.count() > 1;
     }
 
     /** True if a left and a right one of a piece are worn, or a left and a right half. */

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Hint;
@@ -48,17 +49,22 @@ final class MissingHands {
             return;
         }
         for (Run run : own) {
-            boolean once = sides.piece(run.piece()).map(MissingHands::cutOnce).orElse(false);
+            Optional<Cut> once = sides.piece(run.piece()).flatMap(MissingHands::cutOnce);
             for (Run other : others) {
                 boolean twoHands = sides.sewn(other)
                         .filter(s -> Hands.bothHands(s.piece()) && uses.getOrDefault(s, 0) == 1)
                         .isPresent();
-                if (once && twoHands && told.add(run.piece())) {
+                if (once.isPresent() && twoHands && told.add(run.piece())) {
                     wrong.add(Diagnostic.of(
                                     SeamCode.HAND_MISSING,
                                     seam.walk().place(),
                                     "piece",
                                     run.piece(),
+                                    "cloth",
+                                    once.get()
+                                            .cloth()
+                                            .map(c -> " from `" + c + "`")
+                                            .orElse(""),
                                     "seam",
                                     seam.name(),
                                     "other",
@@ -74,9 +80,14 @@ final class MissingHands {
         }
     }
 
-    private static boolean cutOnce(Piece piece) {
-        return !piece.cuts().isEmpty()
-                && piece.cuts().get(0).arrangement() == Cut.Arrangement.SINGLE
-                && piece.cuts().get(0).count() == 1;
+    /** The cut that gives one copy only of the cloth it is from. */
+    private static Optional<Cut> cutOnce(Piece piece) {
+        return piece.cuts().stream()
+                .filter(c -> c.arrangement() == Cut.Arrangement.SINGLE && c.count() == 1)
+                .filter(c -> piece.cuts().stream()
+                                .filter(other -> other.cloth().equals(c.cloth()))
+                                .count()
+                        == 1)
+                .findFirst();
     }
 }

@@ -109,8 +109,50 @@ public enum SeamCode implements Code {
     HAND_MISSING(
             31,
             Severity.WARNING,
-            "{piece} is cut once, but in seam `{seam}` it is sewn to {other}, of which there is a left and a right one: one"
-                    + " {piece} is missing.");
+            "{piece} is cut once{cloth}, but in seam `{seam}` it is sewn to {other}, of which there is a left and a right one: one"
+                    + " {piece} is missing."),
+    HEM_OFF(
+            32,
+            Severity.WARNING,
+            "`{edge}` of {piece} has {width} to be turned up, which is {spare} {way} at its cut edge than what it lies on then."),
+    ALLOWANCE_STANDS_OUT(
+            33,
+            Severity.WARNING,
+            "When seam `{seam}` is pressed open, the allowance of `{edge}` of {piece} stands {out} out beyond `{beside}`."),
+    LEFT_WITHOUT_SEAMS(
+            34,
+            Severity.WARNING,
+            "{piece} is cut, but each seam that uses it speaks of a piece that the choices leave out: {seams}."),
+    HEAD_UNMARKED(
+            35,
+            Severity.WARNING,
+            "Nothing on `{edge}` of {piece} says how it is set into {other} in seam `{seam}`: it has no notch, and no point of it"
+                    + " is matched."),
+    SEAMS_ALIKE(
+            36,
+            Severity.NOTE,
+            "Seams `{seam}` and `{other}` are equally long ({length}) and notched alike: {first} may be sewn where {second}"
+                    + " belongs."),
+    ALIKE_ALONE(
+            37,
+            Severity.WARNING,
+            "{piece} is cut {count} times the same way up and is not its own mirror image, and no seam tells on which hand it is"
+                    + " worn."),
+    BUTTON_NEAR_EDGE(
+            38,
+            Severity.WARNING,
+            "The buttonholes of {piece} lie {distance} from `{edge}`; for buttonholes of {length} it should be {wanted}: the button"
+                    + " stands out beyond the edge."),
+    BUTTON_BESIDE_HOLE(
+            39,
+            Severity.WARNING,
+            "{piece} has {count} buttons and as many buttonholes, but they do not come together: one button lies {distance} from"
+                    + " its buttonhole."),
+    GRAIN_TILTED(
+            40,
+            Severity.WARNING,
+            "`{edge}` and `{other}` of {piece} are square to one another, and the grain is {angle} off both: along `{edge}` that is"
+                    + " {drift}.");
 
     private final String id;
     private final Severity severity;

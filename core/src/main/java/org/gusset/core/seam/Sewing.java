@@ -19,9 +19,14 @@ import org.gusset.core.pattern.Piece;
  * @param findings one finding a seam, in the same order: whether its sides match
  * @param needs for each seam the names of the seams that must be sewn before it
  * @param diagnostics what else is wrong: corners that do not run on, slips of book-keeping, an order that cannot be sewn
+ * @param hems what is turned up when all seams are sewn
  */
 public record Sewing(
-        List<SewnSeam> seams, List<Finding> findings, List<List<String>> needs, List<Diagnostic> diagnostics) {
+        List<SewnSeam> seams,
+        List<Finding> findings,
+        List<List<String>> needs,
+        List<Diagnostic> diagnostics,
+        List<Hem> hems) {
     /** A line of a piece that is no edge of it. */
     public record Inner(String name, Path path) {}
 
@@ -36,19 +41,22 @@ public record Sewing(
      * @param inner the lines of each that are no edges
      * @param pointed edges that are meant to make a point at the fold
      * @param unknown pieces that seams name which could not be walked
+     * @param leftOut for each piece the seams that name it and that the choices leave out
      */
     public record Known(
             Map<String, Place> places,
             Set<String> strips,
             Map<String, List<Inner>> inner,
             Set<Pointed> pointed,
-            Set<String> unknown) {
+            Set<String> unknown,
+            Map<String, List<String>> leftOut) {
         public Known {
             places = Map.copyOf(places);
             strips = Set.copyOf(strips);
             inner = Map.copyOf(inner);
             pointed = Set.copyOf(pointed);
             unknown = Set.copyOf(unknown);
+            leftOut = Map.copyOf(leftOut);
         }
     }
 
@@ -57,6 +65,7 @@ public record Sewing(
         findings = List.copyOf(findings);
         needs = List.copyOf(needs);
         diagnostics = List.copyOf(diagnostics);
+        hems = List.copyOf(hems);
     }
 
     /** Walks all seams and looks for what is wrong. */
@@ -71,6 +80,10 @@ public record Sewing(
         Hands hands = new Hands(sides);
         GrainChecks grain = new GrainChecks(sides, known.places());
         FlatHead head = new FlatHead(sides);
+        UnmarkedHeads heads = new UnmarkedHeads(sides);
+        Buttoning buttoning = new Buttoning(known.places());
+        TurnedAllowances turned = new TurnedAllowances(known.places());
+        Set<Sides.Sewn> sewn = new LinkedHashSet<>();
         List<SewnSeam> seams = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
         List<Diagnostic> wrong = new ArrayList<>();
@@ -97,10 +110,18 @@ public record Sewing(
             wrong.addAll(hands.wrong(seam));
             wrong.addAll(grain.wrong(seam));
             wrong.addAll(head.wrong(seam));
+            wrong.addAll(heads.wrong(seam));
+            wrong.addAll(turned.pressedOpen(seam, sides));
+            seam.walk().runs().forEach(r -> sides.sewn(r).ifPresent(sewn::add));
         }
         pieces.forEach(p -> wrong.addAll(truing.folds(p, known.places().getOrDefault(p.name(), Place.nowhere()))));
         pieces.forEach(p -> wrong.addAll(grain.wrong(p)));
-        wrong.addAll(new Bookkeeping(sides, known.places()).wrong(pieces, seams, known.inner(), known.unknown()));
+        pieces.forEach(p -> wrong.addAll(buttoning.wrong(p)));
+        wrong.addAll(turned.hems(pieces, sewn));
+        LonePieces lone = new LonePieces(pieces, seams, known);
+        wrong.addAll(lone.wrong(pieces));
+        wrong.addAll(Lookalikes.of(seams));
+        wrong.addAll(new Bookkeeping(sides, known.places()).wrong(pieces, seams, known.inner(), lone));
         wrong.addAll(new MissingHands(sides).wrong(seams));
         SewingOrder.Found order = new SewingOrder(seams, corners, sides).found();
         wrong.addAll(order.wrong());
@@ -110,6 +131,6 @@ public record Sewing(
             before.forEach(b -> names.add(seams.get(b).name()));
             needs.add(List.copyOf(names));
         }
-        return new Sewing(seams, findings, needs, wrong);
+        return new Sewing(seams, findings, needs, wrong, Hem.of(pieces, sewn));
     }
 }

@@ -541,6 +541,56 @@ class HandDraftersCasesTest {
                 .satisfies(d -> assertThat(d.message()).contains("Sleeve", "Body", "2.22 cm", "0.95 cm"));
     }
 
+    /** Collected under strips: a cord of 1/4 in is covered by a strip of pi times that and two allowances of 1/2 in. */
+    @Test
+    void aStripGoesRoundItsCord() {
+        Drawing drawing = drawn(CLOTH + "let cord = 1/4 in\nstrip Piping long 60 cm wide pi * cord on bias {\n"
+                + "  allow 1/2 in, left_end 0 cm, right_end 0 cm\n  cut 1 from shell\n}\n");
+        assertThat(depth(cut(drawing, "Piping"))).isCloseTo(1.785 * INCH, within(0.0005 * INCH));
+    }
+
+    /** Collected under allowances: a hem of 4 cm on a side flared by 10 deg is 29.295 cm wide at its cut edge, not 30.705. */
+    @ParameterizedTest
+    @CsvSource({"turned up, 292.95, false", "'', 307.05, true"})
+    void aTurnedHemIsTheMirrorImageOfThePiece(String turned, double wide, boolean told) {
+        Drawing drawing = evaluated(CLOTH + """
+                piece Leg {
+                  point a = origin
+                  point b = a right 30 cm - 60 cm * tan(10 deg)
+                  point c = a right 30 cm down 60 cm
+                  point d = a down 60 cm
+                  line top = a to b
+                  line side = b to c
+                  line hem = c to d
+                  line centre = d to a
+                  outline top, side, hem, centre
+                  allow 1 cm, side 0 cm, hem 4 cm %s
+                  cut 1 on fold centre from shell
+                  grain along centre
+                }
+                let wide = length(cut_edge(Leg.hem))
+                """.formatted(turned));
+        assertThat(Drafts.value(drawing, "wide")).isCloseTo(wide, PRINTED_CM);
+        assertThat(Drafts.codes(drawing.diagnostics()).contains("SEW032")).isEqualTo(told);
+    }
+
+    /** Collected under allowances: a button of 1 in wants 3/4 in from the centre to the edge, one of 1/2 in 1/2 in. */
+    @ParameterizedTest
+    @CsvSource({"1 in, 3/4 in, false", "1 in, 0.7 in, true", "1/2 in, 1/2 in, false", "1/2 in, 0.45 in, true"})
+    void theEdgeLiesBeyondTheButton(String button, String stand, boolean told) {
+        Drawing drawing = evaluated(CLOTH
+                + oblong(
+                        "Front",
+                        "25 cm",
+                        "60 cm",
+                        "allow 1 cm\n  cut 1 pair from shell\n  line middle = (a right " + stand + ") to (d right "
+                                + stand
+                                + ")\n  points row = 5 on middle between (a right " + stand
+                                + " down 5 cm) and (a right " + stand
+                                + " down 45 cm)\n  mark buttonhole row along middle by " + button));
+        assertThat(Drafts.codes(drawing.diagnostics()).contains("SEW038")).isEqualTo(told);
+    }
+
     /** Collected under strips: a waist of 26 in does not pass a hip of 38 in; one of elastic that stretches by half does. */
     @ParameterizedTest
     @CsvSource({"'', FAILED", "stretch 50%, PASSED"})

@@ -11,6 +11,9 @@ import org.gusset.core.measure.Measurements;
 final class ScaleText {
     private static final List<String> BUST = List.of("bust", "chest");
 
+    /** The allowance that is told of, in mm: what most seams have. */
+    private static final double ALLOWANCE = 15;
+
     private final PrintScale scale;
     private final LengthStyle style;
 
@@ -48,6 +51,7 @@ final class ScaleText {
         for (Measurements body : bodies) {
             lines.add(bust(body));
         }
+        lines.add(becomes("An allowance of " + style.show(ALLOWANCE), ALLOWANCE));
         lines.add(howSure());
         return lines;
     }

@@ -9,6 +9,7 @@ import org.gusset.core.diagnostic.Phrase;
 import org.gusset.core.diagnostic.Wording;
 import org.gusset.core.draft.Drawing;
 import org.gusset.core.measure.LengthStyle;
+import org.gusset.core.seam.Hem;
 import org.gusset.core.seam.SeamMark;
 import org.gusset.core.seam.SewnSeam;
 import org.gusset.core.seam.Stretch;
@@ -32,6 +33,14 @@ final class SeamsText {
                     seams.get(i),
                     drawing.sewing().findings().get(i),
                     drawing.sewing().needs().get(i));
+        }
+        for (Hem hem : drawing.sewing().hems()) {
+            out.println("last: turn up " + hem.piece() + "." + hem.edge() + " by " + length(hem.width())
+                    + (hem.drops()
+                            ? ", after a day on the hanger: it runs up to "
+                                    + wording.say(Phrase.of("angle", "{angle}", "angle", Fact.angle(hem.offGrain())))
+                                    + " off the grain"
+                            : ""));
         }
         if (seams.isEmpty()) {
             out.println("  The draft says of no seam how it is sewn.");

@@ -22,7 +22,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * In each draft of the wardrobe one value is given a name and set wrong, so that a seam is 12 mm off: the value is named as what would
+ * In each draft of the wardrobe one value is given a name and set wrong, so that a seam is 12 mm off: the value is named first of what would
  * settle it, and with the figure that is offered the seam matches. The right figure is the one that the shipped draft has.
  */
 class SettlingShippedDraftsTest {
@@ -139,12 +139,9 @@ class SettlingShippedDraftsTest {
         assertThat(faulty.off(drawing)).isCloseTo(FAULT, within(SETTLED));
 
         List<Remedy> remedies = drawing.remedies(faulty.finding(drawing));
-        // Another value that rests under the seam may settle it by a smaller change, never two.
-        assertThat(remedies.stream().limit(2)).extracting(Remedy::name).contains(value);
-        Remedy remedy = remedies.stream()
-                .filter(r -> r.name().equals(value))
-                .findFirst()
-                .orElseThrow();
+        // Other values that rest under the seam would settle it too, and move more of the draft.
+        Remedy remedy = remedies.get(0);
+        assertThat(remedy.name()).isEqualTo(value);
         assertThat(remedy.from().value()).isCloseTo(wrong, within(1e-6));
 
         Drawing settled = faulty.with(remedy.to().value());

@@ -90,6 +90,39 @@ class SheetCommandTest {
         }
     }
 
+    /** A hem on the bias drops, so it comes last and after a day; one across the grain does not. Common practice, no source. */
+    @Test
+    void hemsComeLastAndThoseOnTheBiasHangFirst() {
+        String circle = sheet("half-circle-skirt.gusset", "Maren Oddway").out();
+        int seams = circle.indexOf("2. waist band");
+        assertThat(seams).isNotNegative();
+        assertThat(circle.substring(seams))
+                .contains("Skirt.hem", "it runs up to 45 deg off the grain: let it hang for a day");
+        assertThat(sheet("smock.gusset", "Maren Oddway").out())
+                .contains("Back.hem", "4 cm turned up")
+                .doesNotContain("hang for a day");
+        assertThat(CommandRun.standard(
+                                "seams",
+                                Fitted.draftFile("half-circle-skirt.gusset"),
+                                "--measures",
+                                Fitted.castFile() + "#Maren Oddway")
+                        .out())
+                .contains(
+                        "last: turn up Skirt.hem by 1 cm, after a day on the hanger: it runs up to 45 deg off the grain");
+    }
+
+    /** Curved edges are compared before what cannot be undone; straight ones are not clipped. */
+    @Test
+    void curvedEdgesAreComparedBeforeTheyAreClipped() {
+        String out = sheet("smock.gusset", "Maren Oddway").out();
+        assertThat(line(out, ". armhole")).contains("Check that both edges match before you trim or clip.");
+        assertThat(line(out, ". shoulder")).doesNotContain("clip");
+    }
+
+    private static String line(String out, String words) {
+        return out.substring(out.indexOf(words)).lines().findFirst().orElseThrow();
+    }
+
     private static int next(String out, String words, int from) {
         int at = out.indexOf(words, from);
         assertThat(at).as(words).isNotNegative();

@@ -16,6 +16,7 @@ import org.gusset.core.pattern.Grain;
 import org.gusset.core.pattern.JoinPlan;
 import org.gusset.core.pattern.Notch;
 import org.gusset.core.pattern.Piece;
+import org.gusset.core.seam.Hem;
 import org.gusset.core.seam.SewnSeam;
 import org.gusset.core.seam.WalkedSide;
 
@@ -61,6 +62,7 @@ public final class SewingSheet {
         add(sections, words.say("sew-pieces", "Pieces"), pieceHeads(), pieces());
         add(sections, words.say("sew-strips", "Strips to cut"), List.of(), strips());
         add(sections, words.say("sew-order", "Order of sewing"), seamHeads(), seams());
+        add(sections, words.say("sew-hems", "Hems, when all seams are sewn"), List.of(), hems());
         return new Form(
                 words.say("sew-title", "Cutting and sewing: {title}", "title", label.titleAndBody()),
                 notes,
@@ -282,7 +284,7 @@ public final class SewingSheet {
                             "ease",
                             Fact.length(Math.abs(seam.ease())));
             String how =
-                    ease + SeamWords.how(words, seam, drawing.sewing().needs().get(i));
+                    ease + SeamWords.how(words, seam, drawing.sewing().needs().get(i)) + beforeClipping(seam);
             rows.add(Form.Row.of(
                     new Form.Words(
                             (i + 1) + ". " + Words.spoken(seam.name()),
@@ -290,6 +292,31 @@ public final class SewingSheet {
                     side(seam.first()),
                     side(seam.second()),
                     new Form.Words(how, "")));
+        }
+        return rows;
+    }
+
+    /** Curved edges are clipped and trimmed, which cannot be undone. */
+    private String beforeClipping(SewnSeam seam) {
+        boolean curved = seam.first().legs().stream()
+                        .anyMatch(l -> !l.run().path().straight())
+                || seam.second().legs().stream().anyMatch(l -> !l.run().path().straight());
+        return curved ? words.say("sew-clip", " Check that both edges match before you trim or clip.") : "";
+    }
+
+    private List<Form.Row> hems() {
+        List<Form.Row> rows = new ArrayList<>();
+        for (Hem hem : drawing.sewing().hems()) {
+            rows.add(Form.Row.of(
+                    Words.spoken(hem.piece() + "." + hem.edge()),
+                    words.say("sew-hem", "{width} turned up", "width", Fact.length(hem.width())),
+                    hem.drops()
+                            ? words.say(
+                                    "sew-hem-drops",
+                                    "it runs up to {angle} off the grain: let it hang for a day, then level it",
+                                    "angle",
+                                    Fact.angle(hem.offGrain()))
+                            : ""));
         }
         return rows;
     }
