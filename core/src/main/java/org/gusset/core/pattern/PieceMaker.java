@@ -103,7 +103,7 @@ public final class PieceMaker {
         }
         fullness(notching, notches);
         return Optional.of(
-                new Piece(spec.name(), edges, cutting, cuts, grain(edges), notches, marks(edges), spec.labels()));
+                new Piece(spec.name(), edges, cutting, cuts, grain(edges), notches, marks(edges), spec.labels(), spec.nest()));
     }
 
     /** What is said of the cutting line at corners. */

@@ -22,8 +22,9 @@ import org.gusset.svg.style.StyleTable;
  * @param piece the piece
  * @param group everything drawn, its coordinates those of the piece
  * @param bounds the box around it, in the piece's frame
+ * @param over the box around its cutting line, or those of all sizes
  */
-public record PieceFigure(Piece piece, Ink.Group group, Box bounds) {
+public record PieceFigure(Piece piece, Ink.Group group, Box bounds, Box over) {
     static PieceFigure of(SheetContent content, Piece piece, SheetOptions options, Ids ids) {
         return new Drafting(content, piece, options, ids).draw();
     }
@@ -73,7 +74,8 @@ public record PieceFigure(Piece piece, Ink.Group group, Box bounds) {
                     piece,
                     new Ink.Group(
                             id, "piece", Words.spoken(piece.name()), text.description(piece), new Vector(0, 0), ink),
-                    bounds);
+                    bounds,
+                    piece.cutting().bounds());
         }
 
         private void notches() {
