@@ -3,16 +3,13 @@ package org.gusset.svg.sheet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.gusset.core.geometry.Box;
 import org.gusset.core.geometry.Path;
 import org.gusset.core.geometry.Point;
 import org.gusset.core.geometry.Transform;
 import org.gusset.core.geometry.Vector;
-import org.gusset.core.pattern.Cut;
 import org.gusset.core.pattern.Edge;
 import org.gusset.core.pattern.Grain;
 import org.gusset.core.pattern.Mark;
@@ -81,10 +78,9 @@ final class NestFigure {
     PieceFigure draw() {
         Box over = bounds;
         outlines();
-        Set<Point> marked = new LinkedHashSet<>();
         List<SizeNames.Anchor> anchors = corners();
         notches();
-        marks(anchors, marked);
+        marks(anchors);
         List<LabelLine> lines = label();
         grain(lines);
         foldBrackets();
@@ -226,43 +222,66 @@ final class NestFigure {
                 && a.at(a.length() / 2).distance(b.at(b.length() / 2)) <= ONE;
     }
 
-    /** The marks of each size; a mark that all sizes share is drawn once and as ever. */
-    private void marks(List<SizeNames.Anchor> anchors, Set<Point> marked) {
+    /**
+     * The marks of each size. Lines to be marked and pieces to be placed are drawn as the outlines are: what a size has for itself in
+     * its own kind of line, what several share as ever. All other marks have their usual signs, once where sizes share them.
+     */
+    private void marks(List<SizeNames.Anchor> anchors) {
         InnerMarks marks = new InnerMarks(words, options.styles());
-        List<List<InnerMarks.Drawn>> drawn = new ArrayList<>();
-        for (Nest.SizedPiece one : sizes) {
-            List<InnerMarks.Drawn> own = new ArrayList<>();
-            for (Mark mark : one.piece().marks()) {
-                own.add(marks.draw(
-                        mark.transformed(Transform.shift(one.shift())), ids.of("mark", name, mark(one), String.valueOf(own.size() + 1))));
-            }
-            drawn.add(own);
+        List<InnerMarks.Drawn> signs = new ArrayList<>();
+        List<InnerMarks.Drawn> placed = new ArrayList<>();
+        Map<Role, List<List<Path>>> lines = new LinkedHashMap<>();
+        for (Role role : List.of(Role.MARKED_LINE, Role.PLACED_PIECE)) {
+            lines.put(role, new ArrayList<>());
         }
-        List<InnerMarks.Drawn> known = new ArrayList<>();
-        for (int i = 0; i < sizes.size(); i++) {
-            Nest.SizedPiece one = sizes.get(i);
-            for (InnerMarks.Drawn mark : drawn.get(i)) {
-                long having = drawn.stream()
-                        .filter(all -> all.stream().anyMatch(other -> same(mark, other)))
-                        .count();
-                if (known.stream().anyMatch(k -> same(mark, k))) {
+        for (Nest.SizedPiece one : sizes) {
+            lines.values().forEach(bySize -> bySize.add(new ArrayList<>()));
+            for (Mark mark : one.piece().marks()) {
+                InnerMarks.Drawn drawn = marks.draw(mark.transformed(Transform.shift(one.shift())), "");
+                drawn.lines().forEach(room::add);
+                List<List<Path>> bySize = lines.get(drawn.role());
+                if (bySize == null) {
+                    sign(drawn, one, signs, anchors);
                     continue;
                 }
-                known.add(mark);
-                boolean sized = having < sizes.size();
-                boolean line = mark.role() == Role.MARKED_LINE || mark.role() == Role.PLACED_PIECE;
-                ink.add(sized && line ? recast(mark, Role.size(one.number())) : mark.group());
-                mark.lines().forEach(room::add);
-                if (sized && !line) {
-                    Point at = anchor(mark);
-                    if (marked.add(at)) {
-                        anchors.add(new SizeNames.Anchor(one.number(), at));
-                    }
-                } else if (sized && mark.role() == Role.PLACED_PIECE) {
-                    SizeNames.corners(mark.lines().get(0))
+                bySize.get(bySize.size() - 1).addAll(drawn.lines());
+                if (drawn.role() == Role.PLACED_PIECE) {
+                    SizeNames.corners(drawn.lines().get(0))
                             .forEach(at -> anchors.add(new SizeNames.Anchor(one.number(), at)));
+                    if (one.equals(smallest)) {
+                        placed.add(drawn);
+                    }
                 }
             }
+        }
+        lines.forEach(this::markedLines);
+        ink.addAll(marks.captions(placed, room));
+        // A label inside another piece's outline would be taken for that piece's.
+        lines.get(Role.PLACED_PIECE).forEach(paths -> paths.forEach(room::fill));
+    }
+
+    private void markedLines(Role role, List<List<Path>> bySize) {
+        Together.Parted parted = new Together(bySize).parted();
+        for (int i = 0; i < sizes.size(); i++) {
+            strokes(
+                    "marks-" + mark(sizes.get(i)),
+                    sizes.size() == 1 ? role : Role.size(sizes.get(i).number()),
+                    parted.own().get(i));
+        }
+        strokes("marks", role, parted.shared());
+    }
+
+    private void sign(
+            InnerMarks.Drawn mark,
+            Nest.SizedPiece one,
+            List<InnerMarks.Drawn> known,
+            List<SizeNames.Anchor> anchors) {
+        anchors.add(new SizeNames.Anchor(one.number(), anchor(mark)));
+        if (known.stream().noneMatch(k -> same(mark, k))) {
+            known.add(mark);
+            Ink.Group group = mark.group();
+            ink.add(new Ink.Group(
+                    ids.of("mark", name, mark(one)), group.kind(), group.title(), "", NOWHERE, group.items()));
         }
     }
 
@@ -283,15 +302,6 @@ final class NestFigure {
         return mark.role() == Role.DRILL || mark.role() == Role.BUTTON
                 ? new Point(box.right(), box.top())
                 : mark.lines().get(0).start();
-    }
-
-    private static Ink recast(InnerMarks.Drawn mark, Role role) {
-        Ink.Group group = mark.group();
-        List<Ink> strokes = new ArrayList<>();
-        for (Ink one : group.items()) {
-            strokes.add(one instanceof Ink.Stroke stroke ? new Ink.Stroke(stroke.id(), role, stroke.path()) : one);
-        }
-        return new Ink.Group(group.id(), group.kind(), group.title(), group.description(), group.shift(), strokes);
     }
 
     private List<LabelLine> label() {
