@@ -41,6 +41,7 @@ import picocli.CommandLine.Spec;
             "  gusset draw smock.gusset --measures cast.csv --set neckline=round --unit in --out paper",
             "  gusset draw smock.gusset --measures cast.csv --paper A4 --out paper",
             "  gusset draw smock.gusset --measures cast.csv --nest --out paper",
+            "  gusset draw smock.gusset --measures cast.csv#'Ottilie Fenn' --toile --out paper",
             "  gusset draw --scale-check 48.5mm"
         })
 final class DrawCommand implements Callable<Integer> {
@@ -83,6 +84,9 @@ final class DrawCommand implements Callable<Integer> {
     private final NestOptions nest = new NestOptions();
 
     @Mixin
+    private final ToileOptions toile = new ToileOptions();
+
+    @Mixin
     private final PaperOptions paper = new PaperOptions();
 
     @Mixin
@@ -101,6 +105,7 @@ final class DrawCommand implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         Fitting fitting = onBodies.fitting(bench, err);
         boolean nested = nest.wanted();
+        toile.check(nested);
         Bodies bodies = nested ? nest.of(onBodies.bodies()) : onBodies.bodies();
         Path folder = FileBytes.path(out);
         boolean faulty = !fitting.draftErrors().isEmpty();
@@ -218,10 +223,11 @@ final class DrawCommand implements Callable<Integer> {
 
     private void write(Fitting fitting, Drawing drawing, Path folder, List<String> body, Optional<PageOptions> pages) {
         SheetOptions options = options();
-        SheetContent content = content(drawing, fitting.draftErrors());
+        SheetContent content = toile.applied(content(drawing, fitting.draftErrors()), drawing);
         List<String> stem = new ArrayList<>();
         stem.add(fitting.file().shortName());
         stem.addAll(body);
+        stem.addAll(toile.stem());
         FileNames names = new FileNames();
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put(name(names, stem, "sheet"), utf8(Svg.sheet(content, options)));
@@ -263,17 +269,6 @@ final class DrawCommand implements Callable<Integer> {
         List<Phrase> reasons = new ArrayList<>();
         draftErrors.forEach(d -> reasons.add(d.phrase()));
         plain.reasons().stream().filter(r -> !reasons.contains(r)).forEach(reasons::add);
-        return new SheetContent(
-                plain.title(),
-                plain.note(),
-                plain.body(),
-                plain.choices(),
-                plain.cloths(),
-                plain.pieces(),
-                plain.refused(),
-                plain.leftOut(),
-                plain.estimated(),
-                plain.fingerprint(),
-                reasons);
+        return plain.withReasons(reasons);
     }
 }
