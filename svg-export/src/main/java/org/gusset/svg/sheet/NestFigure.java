@@ -13,7 +13,6 @@ import org.gusset.core.geometry.Vector;
 import org.gusset.core.pattern.Edge;
 import org.gusset.core.pattern.Grain;
 import org.gusset.core.pattern.Mark;
-import org.gusset.core.pattern.Notch;
 import org.gusset.core.pattern.Piece;
 import org.gusset.svg.scene.Ink;
 import org.gusset.svg.scene.Role;
@@ -24,12 +23,6 @@ final class NestFigure {
 
     /** Half an arm of the cross at the nesting point, in mm. */
     private static final double CROSS = 4;
-
-    /** Half the stroke of a notch across a stitching line, in mm. */
-    private static final double ACROSS = 3;
-
-    /** Strokes nearer than this are one, in mm. */
-    private static final double ONE = 1e-6;
 
     /** Grain lines that turn by less than this are drawn once, in degrees. */
     private static final double SAME_WAY = 0.1;
@@ -79,8 +72,9 @@ final class NestFigure {
         Box over = bounds;
         outlines();
         List<SizeNames.Anchor> anchors = corners();
-        notches();
-        marks(anchors);
+        NestMarks marks = new NestMarks(nest, name, sizes, room, options, ids);
+        ink.addAll(marks.notches());
+        ink.addAll(marks.marks(smallest, anchors));
         List<LabelLine> lines = label();
         grain(lines);
         foldBrackets();
@@ -118,7 +112,7 @@ final class NestFigure {
         return nest.sizes().get(one.number()).mark();
     }
 
-    private static Path moved(Path path, Nest.SizedPiece one) {
+    static Path moved(Path path, Nest.SizedPiece one) {
         return path.transformed(Transform.shift(one.shift()));
     }
 
@@ -160,19 +154,11 @@ final class NestFigure {
                     "nest-size", "{piece}, size {size}", "piece", Words.spoken(name), "size", mark(one));
             ink.add(new Ink.Group(ids.of("size", name, mark(one)), "size", title, "", NOWHERE, strokes));
         }
-        strokes("together", Role.SIZES_TOGETHER, parted.shared());
+        NestMarks.strokes(ids.of("together", name), "together", Role.SIZES_TOGETHER, parted.shared(), ink);
         Together.Parted onFolds = new Together(folds).parted();
         List<Path> all = new ArrayList<>(onFolds.shared());
         onFolds.own().forEach(all::addAll);
-        strokes("fold", Role.FOLD, all);
-    }
-
-    private void strokes(String kind, Role role, List<Path> paths) {
-        if (!paths.isEmpty()) {
-            List<Ink> strokes = new ArrayList<>();
-            paths.forEach(path -> strokes.add(Ink.Stroke.of(role, path)));
-            ink.add(new Ink.Group(ids.of(kind, name), kind, "", "", NOWHERE, strokes));
-        }
+        NestMarks.strokes(ids.of("fold", name), "fold", Role.FOLD, all, ink);
     }
 
     private List<SizeNames.Anchor> corners() {
@@ -183,125 +169,6 @@ final class NestFigure {
             }
         }
         return anchors;
-    }
-
-    private void notches() {
-        List<Path> known = new ArrayList<>();
-        for (Nest.SizedPiece one : sizes) {
-            List<Ink> strokes = new ArrayList<>();
-            for (Notch notch : one.piece().notches()) {
-                for (Notch.Tick tick : notch.ticks()) {
-                    Path stroke = moved(stroke(tick, one.piece()), one);
-                    if (known.stream().noneMatch(k -> same(k, stroke))) {
-                        known.add(stroke);
-                        strokes.add(Ink.Stroke.of(Role.NOTCH, stroke));
-                        room.add(stroke);
-                    }
-                }
-            }
-            if (!strokes.isEmpty()) {
-                ink.add(new Ink.Group(
-                        ids.of("notches", name, mark(one)), "notch-mark", "", "", NOWHERE, strokes));
-            }
-        }
-    }
-
-    /** From the cutting line inwards, or across the stitching line. */
-    private Path stroke(Notch.Tick tick, Piece piece) {
-        if (cutting()) {
-            return Path.line(tick.outer(), tick.inner());
-        }
-        Vector way = tick.inner().minus(tick.outer()).unit();
-        Point on = piece.stitching().nearest(tick.outer()).point();
-        return Path.line(on.plus(way.times(-ACROSS)), on.plus(way.times(ACROSS)));
-    }
-
-    private static boolean same(Path a, Path b) {
-        return a.start().distance(b.start()) <= ONE
-                && a.end().distance(b.end()) <= ONE
-                && a.at(a.length() / 2).distance(b.at(b.length() / 2)) <= ONE;
-    }
-
-    /**
-     * The marks of each size. Lines to be marked and pieces to be placed are drawn as the outlines are: what a size has for itself in
-     * its own kind of line, what several share as ever. All other marks have their usual signs, once where sizes share them.
-     */
-    private void marks(List<SizeNames.Anchor> anchors) {
-        InnerMarks marks = new InnerMarks(words, options.styles());
-        List<InnerMarks.Drawn> signs = new ArrayList<>();
-        List<InnerMarks.Drawn> placed = new ArrayList<>();
-        Map<Role, List<List<Path>>> lines = new LinkedHashMap<>();
-        for (Role role : List.of(Role.MARKED_LINE, Role.PLACED_PIECE)) {
-            lines.put(role, new ArrayList<>());
-        }
-        for (Nest.SizedPiece one : sizes) {
-            lines.values().forEach(bySize -> bySize.add(new ArrayList<>()));
-            for (Mark mark : one.piece().marks()) {
-                InnerMarks.Drawn drawn = marks.draw(mark.transformed(Transform.shift(one.shift())), "");
-                drawn.lines().forEach(room::add);
-                List<List<Path>> bySize = lines.get(drawn.role());
-                if (bySize == null) {
-                    sign(drawn, one, signs, anchors);
-                    continue;
-                }
-                bySize.get(bySize.size() - 1).addAll(drawn.lines());
-                if (drawn.role() == Role.PLACED_PIECE) {
-                    SizeNames.corners(drawn.lines().get(0))
-                            .forEach(at -> anchors.add(new SizeNames.Anchor(one.number(), at)));
-                    if (one.equals(smallest)) {
-                        placed.add(drawn);
-                    }
-                }
-            }
-        }
-        lines.forEach(this::markedLines);
-        ink.addAll(marks.captions(placed, room));
-        // A label inside another piece's outline would be taken for that piece's.
-        lines.get(Role.PLACED_PIECE).forEach(paths -> paths.forEach(room::fill));
-    }
-
-    private void markedLines(Role role, List<List<Path>> bySize) {
-        Together.Parted parted = new Together(bySize).parted();
-        for (int i = 0; i < sizes.size(); i++) {
-            strokes(
-                    "marks-" + mark(sizes.get(i)),
-                    sizes.size() == 1 ? role : Role.size(sizes.get(i).number()),
-                    parted.own().get(i));
-        }
-        strokes("marks", role, parted.shared());
-    }
-
-    private void sign(
-            InnerMarks.Drawn mark,
-            Nest.SizedPiece one,
-            List<InnerMarks.Drawn> known,
-            List<SizeNames.Anchor> anchors) {
-        anchors.add(new SizeNames.Anchor(one.number(), anchor(mark)));
-        if (known.stream().noneMatch(k -> same(mark, k))) {
-            known.add(mark);
-            Ink.Group group = mark.group();
-            ink.add(new Ink.Group(
-                    ids.of("mark", name, mark(one)), group.kind(), group.title(), "", NOWHERE, group.items()));
-        }
-    }
-
-    private static boolean same(InnerMarks.Drawn a, InnerMarks.Drawn b) {
-        if (a.role() != b.role() || a.lines().size() != b.lines().size()) {
-            return false;
-        }
-        for (int i = 0; i < a.lines().size(); i++) {
-            if (!same(a.lines().get(i), b.lines().get(i))) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private static Point anchor(InnerMarks.Drawn mark) {
-        Box box = mark.lines().stream().map(Path::bounds).reduce(Box::with).orElseThrow();
-        return mark.role() == Role.DRILL || mark.role() == Role.BUTTON
-                ? new Point(box.right(), box.top())
-                : mark.lines().get(0).start();
     }
 
     private List<LabelLine> label() {

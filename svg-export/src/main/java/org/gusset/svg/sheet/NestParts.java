@@ -136,8 +136,21 @@ final class NestParts {
                         : words.say("nest-stitching", "Drawn is the stitching line of each size: add all allowances.")));
         for (String name : nest.pieces()) {
             lacking(name, notes);
+            cuts(name, notes);
         }
         return notes;
+    }
+
+    /** What is cut in each size, where it is not the same for all; the list of pieces has that of the largest. */
+    private void cuts(String piece, List<LabelLine> notes) {
+        List<String> said = perSize(
+                nest.sized(piece),
+                nest,
+                p -> String.join("; ", p.cuts().stream().map(words::cut).toList()));
+        if (said.size() > 1) {
+            said.forEach(cut -> notes.add(new LabelLine(
+                    Role.LABEL, words.say("nest-cut", "{piece}, size {cut}", "piece", Words.spoken(piece), "cut", cut))));
+        }
     }
 
     /** Which sizes do not have a piece, and why. */
