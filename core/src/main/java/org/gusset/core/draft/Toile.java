@@ -70,8 +70,7 @@ public record Toile(
                                         && cut.allowance().get() == 0));
     }
 
-    private static void balance(
-            Piece piece, Draft.PieceNodes nodes, Evaluation evaluation, List<BalanceLine> balance) {
+    private static void balance(Piece piece, Draft.PieceNodes nodes, Evaluation evaluation, List<BalanceLine> balance) {
         for (Draft.Named named : nodes.named()) {
             Object value = evaluation.value(named.node()).orElse(null);
             if (value instanceof Path path && path.endless()) {

@@ -61,8 +61,7 @@ class NestingPointTest {
     @Test
     void aTracedPieceKeepsItAndMayChangeIt() {
         Drawing drawing = drawn(
-                "nest at c",
-                "piece Same traced from Shell { }\npiece Other traced from Shell { change nest at b }");
+                "nest at c", "piece Same traced from Shell { }\npiece Other traced from Shell { change nest at b }");
         assertThat(nest(drawing, "Same")).isEqualTo(new Point(300, 400));
         assertThat(nest(drawing, "Other")).isEqualTo(new Point(300, 0));
     }
@@ -70,8 +69,10 @@ class NestingPointTest {
     @Test
     void aMirrorTurnsItOverWithThePieceAlsoWhereItIsTheOrigin() {
         String mirrored = "piece Twin traced from Shell mirrored over side { }";
-        assertThat(nest(drawn("", mirrored), "Twin").distance(new Point(600, 0))).isLessThan(1e-9);
-        assertThat(nest(drawn("nest at d", mirrored), "Twin").distance(new Point(600, 400))).isLessThan(1e-9);
+        assertThat(nest(drawn("", mirrored), "Twin").distance(new Point(600, 0)))
+                .isLessThan(1e-9);
+        assertThat(nest(drawn("nest at d", mirrored), "Twin").distance(new Point(600, 400)))
+                .isLessThan(1e-9);
     }
 
     @Test
@@ -81,21 +82,21 @@ class NestingPointTest {
         double top = Drafts.made(drawing, "Shell").stitching().bounds().top();
         assertThat(top).isCloseTo(-30, within(1e-9));
         assertThat(nest(drawing, "Shell").y()).isCloseTo(top, within(1e-9));
-        assertThat(nest(drawn("nest at c\n  lengthen at level by 3 cm", ""), "Shell").y())
+        assertThat(nest(drawn("nest at c\n  lengthen at level by 3 cm", ""), "Shell")
+                        .y())
                 .isCloseTo(400, within(1e-9));
     }
 
     @Test
     void twoOfThemAreOneTooMany() {
-        assertThat(Drafts.codes(Drafts.compile(SHELL.formatted("nest at a\n  nest at b", "")).diagnostics()))
+        assertThat(Drafts.codes(Drafts.compile(SHELL.formatted("nest at a\n  nest at b", ""))
+                        .diagnostics()))
                 .containsExactly("KND011");
     }
 
     @Test
     void aTrialGarmentGoesWithoutFacingsAndFusing() {
-        Drawing drawing = drawn(
-                "cut 1 from fusing without allowance",
-                """
+        Drawing drawing = drawn("cut 1 from fusing without allowance", """
                 piece Inner taken from Shell within 5 cm of top { allow 1 cm  cut 1 from shell }
                 strip HemFacing long 60 cm wide 6 cm { allow 1 cm  cut 1 from shell }
                 strip Stay long 20 cm wide 2 cm { allow 1 cm  cut 1 from fusing without allowance }

@@ -143,7 +143,8 @@ final class DrawCommand implements Callable<Integer> {
     }
 
     private boolean nest(Fitting fitting, Bodies bodies, Path folder, Optional<PageOptions> pages) {
-        Progress progress = Progress.on(spec.commandLine().getErr(), bodies.names().size());
+        Progress progress =
+                Progress.on(spec.commandLine().getErr(), bodies.names().size());
         List<SheetContent> contents = new ArrayList<>();
         List<String> drawn = new ArrayList<>();
         boolean good = fitting.each(bodies, progress, (number, drawing) -> {
@@ -177,12 +178,7 @@ final class DrawCommand implements Callable<Integer> {
         String title = sizes.sizes().get(0).content().title();
         String all = title + ", " + Messages.count(sizes.sizes().size(), "size");
         Optional<PageFiles> paged = pages.map(wanted -> PageFiles.add(
-                all,
-                Pages.of(SheetParts.of(sizes, options), options, wanted).orThrow(),
-                options,
-                stem,
-                names,
-                files));
+                all, Pages.of(SheetParts.of(sizes, options), options, wanted).orThrow(), options, stem, names, files));
         WholeFiles.writeBytes(folder, files);
         PrintWriter out = spec.commandLine().getOut();
         out.println(all + " laid on one another: "

@@ -9,8 +9,9 @@ import picocli.CommandLine.Option;
 final class NestOptions {
     @Option(
             names = "--nest",
-            description = "Draw all bodies on one sheet: each piece once, its sizes laid on one another at its nesting point, "
-                    + "each with its own kind of line; 12 sizes at most.")
+            description =
+                    "Draw all bodies on one sheet: each piece once, its sizes laid on one another at its nesting point, "
+                            + "each with its own kind of line; 12 sizes at most.")
     private boolean nest;
 
     @Option(
@@ -40,8 +41,9 @@ final class NestOptions {
     Bodies of(Bodies bodies) {
         Bodies chosen = sizes.isEmpty() ? bodies : bodies.only(sizes);
         if (chosen.names().size() > Nest.MOST) {
-            throw new Refusal("A nest has " + Nest.MOST + " sizes at most, so that their lines can be told apart in black and white, and "
-                    + "here are " + chosen.names().size() + ". Name those you want with `--size NAME`, once for each.");
+            throw new Refusal("A nest has " + Nest.MOST
+                    + " sizes at most, so that their lines can be told apart in black and white, and " + "here are "
+                    + chosen.names().size() + ". Name those you want with `--size NAME`, once for each.");
         }
         return chosen;
     }

@@ -14,8 +14,9 @@ final class ToileOptions {
 
     @Option(
             names = "--toile",
-            description = "Draw a trial garment: wide allowances, balance lines, no facings, and the old lines where a fitting "
-                    + "correction is set.")
+            description =
+                    "Draw a trial garment: wide allowances, balance lines, no facings, and the old lines where a fitting "
+                            + "correction is set.")
     private boolean toile;
 
     @Option(
@@ -26,7 +27,8 @@ final class ToileOptions {
 
     @Option(
             names = "--old-line",
-            description = "Where a fitting correction is set, also draw the line without it, light, beside the new one.")
+            description =
+                    "Where a fitting correction is set, also draw the line without it, light, beside the new one.")
     private boolean oldLine;
 
     /** Refuses what does not go together; {@code nested} if sizes are laid on one another. */

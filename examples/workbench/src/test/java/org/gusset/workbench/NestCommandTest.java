@@ -60,7 +60,12 @@ class NestCommandTest {
         assertThat(draw("--nest", "--toile").err()).contains("leave --nest out");
         StringBuilder table = new StringBuilder("name, waist [cm], hip [cm]\n");
         for (int i = 0; i < 13; i++) {
-            table.append(30 + 2 * i).append(", ").append(60 + 4 * i).append(", ").append(86 + 4 * i).append('\n');
+            table.append(30 + 2 * i)
+                    .append(", ")
+                    .append(60 + 4 * i)
+                    .append(", ")
+                    .append(86 + 4 * i)
+                    .append('\n');
         }
         CommandRun run = CommandRun.standard(
                 "draw",
@@ -71,7 +76,10 @@ class NestCommandTest {
                 "--out",
                 folder.resolve("out").toString());
         assertThat(run.code()).isEqualTo(ExitCodes.WRONG_USE);
-        assertThat(run.err()).contains("12 sizes at most").contains("here are 13").contains("--size NAME");
+        assertThat(run.err())
+                .contains("12 sizes at most")
+                .contains("here are 13")
+                .contains("--size NAME");
     }
 
     @Test

@@ -71,7 +71,9 @@ class NestShippedDraftsTest {
             List<Point> points = nest.sized(name).stream()
                     .map(one -> one.piece().nest().plus(one.shift()))
                     .toList();
-            assertThat(points).allSatisfy(p -> assertThat(p.distance(points.get(0))).as(name).isLessThan(SAME));
+            assertThat(points)
+                    .allSatisfy(
+                            p -> assertThat(p.distance(points.get(0))).as(name).isLessThan(SAME));
         }
     }
 
@@ -86,14 +88,21 @@ class NestShippedDraftsTest {
                 Path own = one.piece().cutting().transformed(Transform.shift(one.shift()));
                 Role role = Role.size(one.number());
                 Ink.Group size = group(
-                        figure, "size-" + name + "." + nest.sizes().get(one.number()).mark());
+                        figure,
+                        "size-" + name + "." + nest.sizes().get(one.number()).mark());
                 List<Path> drawn = strokes(size, Set.of(role));
-                assertThat(strokes(size, Set.of(Role.values()))).as("its kind only").isEqualTo(drawn);
+                assertThat(strokes(size, Set.of(Role.values())))
+                        .as("its kind only")
+                        .isEqualTo(drawn);
                 drawn.forEach(path -> path.flatten(0.5)
-                        .forEach(p -> assertThat(own.nearest(p).distance()).as(name).isLessThan(SAME)));
+                        .forEach(p ->
+                                assertThat(own.nearest(p).distance()).as(name).isLessThan(SAME)));
                 List<Path> all = new ArrayList<>(drawn);
                 all.addAll(strokes(figure.group(), Set.of(Role.SIZES_TOGETHER, Role.FOLD)));
-                own.flatten(0.5).forEach(p -> assertThat(off(p, all)).as(name + " " + one.number()).isLessThan(SAME));
+                own.flatten(0.5)
+                        .forEach(p -> assertThat(off(p, all))
+                                .as(name + " " + one.number())
+                                .isLessThan(SAME));
             }
         }
     }
@@ -104,12 +113,13 @@ class NestShippedDraftsTest {
         Nest nest = nest(draft).withLine(Nest.Line.STITCHING);
         for (PieceFigure figure : SheetParts.of(nest, OPTIONS).figures()) {
             List<Path> all = strokes(
-                    figure.group(),
-                    Set.of(Role.SIZE_1, Role.SIZE_2, Role.SIZE_3, Role.SIZES_TOGETHER, Role.FOLD));
+                    figure.group(), Set.of(Role.SIZE_1, Role.SIZE_2, Role.SIZE_3, Role.SIZES_TOGETHER, Role.FOLD));
             for (Nest.SizedPiece one : nest.sized(figure.piece().name())) {
                 for (Edge edge : one.piece().edges()) {
-                    edge.path().transformed(Transform.shift(one.shift())).flatten(0.5).forEach(p -> assertThat(off(p, all))
-                            .isLessThan(SAME));
+                    edge.path()
+                            .transformed(Transform.shift(one.shift()))
+                            .flatten(0.5)
+                            .forEach(p -> assertThat(off(p, all)).isLessThan(SAME));
                 }
             }
         }
@@ -137,9 +147,12 @@ class NestShippedDraftsTest {
                     .filter(line -> line.role() == Role.SIZE_NAME)
                     .forEach(line -> named.addAll(List.of(line.text().split(", "))));
             for (Nest.SizedPiece one : nest.sized(figure.piece().name())) {
-                boolean own = !strokes(figure.group(), Set.of(Role.size(one.number()))).isEmpty();
+                boolean own = !strokes(figure.group(), Set.of(Role.size(one.number())))
+                        .isEmpty();
                 if (own) {
-                    assertThat(named).as(figure.piece().name()).contains(nest.sizes().get(one.number()).mark());
+                    assertThat(named)
+                            .as(figure.piece().name())
+                            .contains(nest.sizes().get(one.number()).mark());
                 }
             }
         }

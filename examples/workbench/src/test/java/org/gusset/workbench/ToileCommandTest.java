@@ -44,8 +44,12 @@ class ToileCommandTest {
         for (Piece wide : toile.pieces()) {
             Piece own = piece(drawing.pieces(), wide.name());
             for (Edge edge : own.edges()) {
-                boolean line = edge.path().segments().size() == 1 && edge.path().segments().get(0) instanceof LineSegment;
-                if (!line || edge.onFold() || edge.path().length() < 120 || edge.allowance().width() == 0) {
+                boolean line = edge.path().segments().size() == 1
+                        && edge.path().segments().get(0) instanceof LineSegment;
+                if (!line
+                        || edge.onFold()
+                        || edge.path().length() < 120
+                        || edge.allowance().width() == 0) {
                     continue;
                 }
                 double wanted = Math.max(25, edge.allowance().width());
@@ -66,13 +70,22 @@ class ToileCommandTest {
         Drawing drawing = Fitted.drawing(draft, "Maren Oddway");
         for (Piece wide : drawing.toile(Toile.ALLOWANCE).pieces()) {
             Piece own = piece(drawing.pieces(), wide.name());
-            assertThat(wide.edges()).extracting(Edge::name).isEqualTo(own.edges().stream().map(Edge::name).toList());
-            assertThat(wide.edges()).extracting(Edge::onFold).isEqualTo(own.edges().stream().map(Edge::onFold).toList());
+            assertThat(wide.edges())
+                    .extracting(Edge::name)
+                    .isEqualTo(own.edges().stream().map(Edge::name).toList());
+            assertThat(wide.edges())
+                    .extracting(Edge::onFold)
+                    .isEqualTo(own.edges().stream().map(Edge::onFold).toList());
             assertThat(wide.area()).isCloseTo(own.area(), within(1e-6));
             assertThat(wide.notches()).hasSameSizeAs(own.notches());
             for (int i = 0; i < own.notches().size(); i++) {
-                assertThat(wide.notches().get(i).at().distance(own.notches().get(i).at())).isLessThan(1e-3);
-                assertThat(wide.notches().get(i).ticks()).hasSameSizeAs(own.notches().get(i).ticks());
+                assertThat(wide.notches()
+                                .get(i)
+                                .at()
+                                .distance(own.notches().get(i).at()))
+                        .isLessThan(1e-3);
+                assertThat(wide.notches().get(i).ticks())
+                        .hasSameSizeAs(own.notches().get(i).ticks());
             }
         }
     }
@@ -82,7 +95,8 @@ class ToileCommandTest {
     void balanceLinesEndOnTheOutline(String draft) {
         Toile toile = Fitted.drawing(draft, "Maren Oddway").toile(Toile.ALLOWANCE);
         for (Toile.BalanceLine line : toile.balance()) {
-            org.gusset.core.geometry.Path outline = piece(toile.pieces(), line.piece()).stitching();
+            org.gusset.core.geometry.Path outline =
+                    piece(toile.pieces(), line.piece()).stitching();
             assertThat(outline.nearest(line.along().start()).distance()).isLessThan(1e-6);
             assertThat(outline.nearest(line.along().end()).distance()).isLessThan(1e-6);
             assertThat(line.along().length()).isGreaterThan(1);
@@ -91,10 +105,14 @@ class ToileCommandTest {
 
     @Test
     void theBodiceHasItsBustLineAndTheTrousersHipKneeAndCrease() {
-        assertThat(Fitted.drawing("fitted-bodice.gusset", "Maren Oddway").toile(25).balance())
+        assertThat(Fitted.drawing("fitted-bodice.gusset", "Maren Oddway")
+                        .toile(25)
+                        .balance())
                 .extracting(line -> line.piece() + "." + line.name())
                 .containsExactly("Back.bust_line", "Front.bust_line", "Sleeve.arm_line", "Sleeve.axis");
-        assertThat(Fitted.drawing("trouser-block.gusset", "Maren Oddway").toile(25).balance())
+        assertThat(Fitted.drawing("trouser-block.gusset", "Maren Oddway")
+                        .toile(25)
+                        .balance())
                 .extracting(line -> line.piece() + "." + line.name())
                 .contains("Front.hip_line", "Front.knee_line", "Front.crease", "Back.hip_line", "Back.knee_line");
     }
@@ -154,7 +172,9 @@ class ToileCommandTest {
                 folder.toString());
         assertThat(run.code()).as(run.err()).isZero();
         assertThat(CommandRun.filesBelow(folder))
-                .contains("smock-maren-oddway-toile-sheet.svg", "smock-maren-oddway-toile-back.svg",
+                .contains(
+                        "smock-maren-oddway-toile-sheet.svg",
+                        "smock-maren-oddway-toile-back.svg",
                         "smock-maren-oddway-toile-pages.pdf");
         assertThat(Files.readString(folder.resolve("smock-maren-oddway-toile-back.svg")))
                 .contains("TOILE: a trial garment", "3 cm", "fitted: side in 1 cm")
@@ -164,7 +184,15 @@ class ToileCommandTest {
     @Test
     void theOldLineCanStandOnAnOrdinarySheet() throws IOException {
         CommandRun run = CommandRun.standard(
-                "draw", Smock.DRAFT, "--measures", Smock.MAREN, "--set", "side_in=1 cm", "--old-line", "--out", folder.toString());
+                "draw",
+                Smock.DRAFT,
+                "--measures",
+                Smock.MAREN,
+                "--set",
+                "side_in=1 cm",
+                "--old-line",
+                "--out",
+                folder.toString());
         assertThat(run.code()).as(run.err()).isZero();
         assertThat(Files.readString(folder.resolve("smock-maren-oddway-back.svg")))
                 .contains("class=\"old-line\"")
@@ -173,7 +201,9 @@ class ToileCommandTest {
 
     @Test
     void wrongUseIsToldInWords() {
-        String[] args = {"draw", Smock.DRAFT, "--measures", Smock.MAREN, "--out", folder.toString(), "--allowance", "3cm"};
+        String[] args = {
+            "draw", Smock.DRAFT, "--measures", Smock.MAREN, "--out", folder.toString(), "--allowance", "3cm"
+        };
         assertThat(CommandRun.standard(args).err()).contains("add --toile");
         String[] bare = {
             "draw", Smock.DRAFT, "--measures", Smock.MAREN, "--out", folder.toString(), "--toile", "--allowance", "3"

@@ -131,7 +131,8 @@ public enum Role {
      */
     public static Role size(int number) {
         if (number < 0 || number >= SIZES) {
-            throw new IllegalArgumentException("There are lines for " + SIZES + " sizes, not for number " + number + ".");
+            throw new IllegalArgumentException(
+                    "There are lines for " + SIZES + " sizes, not for number " + number + ".");
         }
         return values()[SIZE_1.ordinal() + number];
     }

@@ -114,7 +114,8 @@ public record Nest(List<Size> sizes, Line line) {
                         .filter(piece -> piece.name().equals(name))
                         .findFirst())
                 .toList();
-        Optional<Piece> largest = found.stream().flatMap(Optional::stream).reduce((a, b) -> b.area() > a.area() ? b : a);
+        Optional<Piece> largest =
+                found.stream().flatMap(Optional::stream).reduce((a, b) -> b.area() > a.area() ? b : a);
         List<SizedPiece> sized = new ArrayList<>();
         for (int i = 0; i < found.size(); i++) {
             if (found.get(i).isPresent() && largest.isPresent()) {

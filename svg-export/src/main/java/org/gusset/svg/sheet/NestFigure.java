@@ -101,11 +101,9 @@ final class NestFigure {
     static List<Ink> cross(Point at) {
         return List.of(
                 Ink.Stroke.of(
-                        Role.NEST_POINT,
-                        Path.line(at.plus(new Vector(-CROSS, 0)), at.plus(new Vector(CROSS, 0)))),
+                        Role.NEST_POINT, Path.line(at.plus(new Vector(-CROSS, 0)), at.plus(new Vector(CROSS, 0)))),
                 Ink.Stroke.of(
-                        Role.NEST_POINT,
-                        Path.line(at.plus(new Vector(0, -CROSS)), at.plus(new Vector(0, CROSS)))));
+                        Role.NEST_POINT, Path.line(at.plus(new Vector(0, -CROSS)), at.plus(new Vector(0, CROSS)))));
     }
 
     private String mark(Nest.SizedPiece one) {
@@ -150,8 +148,8 @@ final class NestFigure {
             for (Path path : parted.own().get(i)) {
                 strokes.add(Ink.Stroke.of(Role.size(one.number()), path));
             }
-            String title = words.say(
-                    "nest-size", "{piece}, size {size}", "piece", Words.spoken(name), "size", mark(one));
+            String title =
+                    words.say("nest-size", "{piece}, size {size}", "piece", Words.spoken(name), "size", mark(one));
             ink.add(new Ink.Group(ids.of("size", name, mark(one)), "size", title, "", NOWHERE, strokes));
         }
         NestMarks.strokes(ids.of("together", name), "together", Role.SIZES_TOGETHER, parted.shared(), ink);
@@ -175,7 +173,10 @@ final class NestFigure {
         List<LabelLine> lines = new ArrayList<>();
         lines.add(new LabelLine(Role.PIECE_NAME, Words.spoken(name)));
         text.warnings(2).forEach(warning -> lines.add(new LabelLine(Role.WARNING, warning)));
-        say(lines, Role.CUT_COUNT, piece -> String.join("; ", piece.cuts().stream().map(words::cut).toList()));
+        say(
+                lines,
+                Role.CUT_COUNT,
+                piece -> String.join("; ", piece.cuts().stream().map(words::cut).toList()));
         line(lines, words.number(content.pieces().indexOf(largest) + 1, content.pieceCount()));
         line(lines, text.titleAndBody());
         if (sizes.size() < nest.sizes().size()) {
@@ -200,7 +201,8 @@ final class NestFigure {
         say(
                 lines,
                 Role.LABEL,
-                piece -> String.join("; ", piece.labels().stream().map(words::say).toList()));
+                piece -> String.join(
+                        "; ", piece.labels().stream().map(words::say).toList()));
         if (!content.estimated().isEmpty()) {
             line(lines, words.estimated(content.estimated()));
         }
@@ -268,8 +270,7 @@ final class NestFigure {
                         },
                         () -> lines.add(
                                 lines.size() - 1,
-                                new LabelLine(
-                                        Role.LABEL, words.say("grain-arrow", "arrow: {word}", "word", word))));
+                                new LabelLine(Role.LABEL, words.say("grain-arrow", "arrow: {word}", "word", word))));
     }
 
     /** A bracket at each fold, once where the folds of the sizes lie on one line: at that of the smallest. */
@@ -284,8 +285,8 @@ final class NestFigure {
                     continue;
                 }
                 known.add(fold);
-                FoldBracket.Drawn bracket = new FoldBracket(fold, room, options.styles())
-                        .draw(words.say("place-on-fold", "place on fold"));
+                FoldBracket.Drawn bracket =
+                        new FoldBracket(fold, room, options.styles()).draw(words.say("place-on-fold", "place on fold"));
                 ink.add(new Ink.Group(
                         ids.of("fold-bracket", name, edge.name()), "bracket", "", "", NOWHERE, bracket.ink()));
                 room.add(bracket.box());
@@ -309,7 +310,11 @@ final class NestFigure {
             for (Ink stroke : cross) {
                 room.add(((Ink.Stroke) stroke).path());
             }
-            Box box = new Box(largest.nest().x(), largest.nest().y(), largest.nest().x(), largest.nest().y());
+            Box box = new Box(
+                    largest.nest().x(),
+                    largest.nest().y(),
+                    largest.nest().x(),
+                    largest.nest().y());
             bounds = bounds.with(box.grown(CROSS));
         }
     }

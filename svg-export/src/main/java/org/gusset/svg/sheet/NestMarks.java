@@ -73,8 +73,7 @@ final class NestMarks {
                 }
             }
             if (!strokes.isEmpty()) {
-                ink.add(new Ink.Group(
-                        ids.of("notches", name, mark(one)), "notch-mark", "", "", NOWHERE, strokes));
+                ink.add(new Ink.Group(ids.of("notches", name, mark(one)), "notch-mark", "", "", NOWHERE, strokes));
             }
         }
         return ink;

@@ -92,10 +92,11 @@ final class NestParts {
 
     private List<String> estimated() {
         Map<String, List<String>> marks = new LinkedHashMap<>();
-        nest.sizes().forEach(size -> size.content()
-                .estimated()
-                .forEach(name ->
-                        marks.computeIfAbsent(name, n -> new ArrayList<>()).add(size.mark())));
+        nest.sizes()
+                .forEach(size -> size.content()
+                        .estimated()
+                        .forEach(name -> marks.computeIfAbsent(name, n -> new ArrayList<>())
+                                .add(size.mark())));
         List<String> estimated = new ArrayList<>();
         marks.forEach((name, whose) -> estimated.add(
                 whose.size() == nest.sizes().size() ? name : name + " (" + String.join(", ", whose) + ")"));
@@ -119,7 +120,11 @@ final class NestParts {
         for (int i = 0; i < nest.sizes().size(); i++) {
             rows.add(new LineKey.Row(
                     Role.size(i),
-                    words.say("size-line", "size {size}", "size", called(nest.sizes().get(i)))));
+                    words.say(
+                            "size-line",
+                            "size {size}",
+                            "size",
+                            called(nest.sizes().get(i)))));
         }
         if (nest.sizes().size() > 1) {
             rows.add(new LineKey.Row(Role.SIZES_TOGETHER, words.line(Role.SIZES_TOGETHER)));
@@ -133,7 +138,8 @@ final class NestParts {
                 Role.LABEL,
                 nest.line() == Nest.Line.CUTTING
                         ? words.say("nest-cutting", "Drawn is the cutting line of each size, allowances within it.")
-                        : words.say("nest-stitching", "Drawn is the stitching line of each size: add all allowances.")));
+                        : words.say(
+                                "nest-stitching", "Drawn is the stitching line of each size: add all allowances.")));
         for (String name : nest.pieces()) {
             lacking(name, notes);
             cuts(name, notes);
@@ -149,7 +155,8 @@ final class NestParts {
                 p -> String.join("; ", p.cuts().stream().map(words::cut).toList()));
         if (said.size() > 1) {
             said.forEach(cut -> notes.add(new LabelLine(
-                    Role.LABEL, words.say("nest-cut", "{piece}, size {cut}", "piece", Words.spoken(piece), "cut", cut))));
+                    Role.LABEL,
+                    words.say("nest-cut", "{piece}, size {cut}", "piece", Words.spoken(piece), "cut", cut))));
         }
     }
 

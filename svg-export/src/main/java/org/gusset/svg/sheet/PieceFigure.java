@@ -89,8 +89,7 @@ public record PieceFigure(Piece piece, Ink.Group group, Box bounds, Box over) {
         private void lines(Role role) {
             for (SheetContent.PieceLine line : further) {
                 if (line.role() == role) {
-                    ink.add(Ink.Stroke.of(
-                            ids.of(role.className(), piece.name(), line.name()), role, line.path()));
+                    ink.add(Ink.Stroke.of(ids.of(role.className(), piece.name(), line.name()), role, line.path()));
                     room.add(line.path());
                     bounds = bounds.with(line.path().bounds());
                 }
@@ -104,10 +103,12 @@ public record PieceFigure(Piece piece, Ink.Group group, Box bounds, Box over) {
                     continue;
                 }
                 Grain along = new Grain(line.path().start(), line.path().end(), false);
-                new GrainArrow(along).word(Words.spoken(line.name()), room, styles).ifPresent(placed -> {
-                    ink.add(placed.ink());
-                    room.add(placed.box());
-                });
+                new GrainArrow(along)
+                        .word(Words.spoken(line.name()), room, styles)
+                        .ifPresent(placed -> {
+                            ink.add(placed.ink());
+                            room.add(placed.box());
+                        });
             }
         }
 

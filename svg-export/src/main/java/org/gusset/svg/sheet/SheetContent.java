@@ -88,21 +88,54 @@ public record SheetContent(
             String fingerprint,
             List<Phrase> reasons) {
         this(
-                title, note, body, choices, cloths, pieces, refused, leftOut, estimated, fingerprint, reasons, List.of(),
+                title,
+                note,
+                body,
+                choices,
+                cloths,
+                pieces,
+                refused,
+                leftOut,
+                estimated,
+                fingerprint,
+                reasons,
+                List.of(),
                 List.of());
     }
 
     /** This content with other pieces. */
     public SheetContent withPieces(List<Piece> newPieces) {
         return new SheetContent(
-                title, note, body, choices, cloths, newPieces, refused, leftOut, estimated, fingerprint, reasons, lines,
+                title,
+                note,
+                body,
+                choices,
+                cloths,
+                newPieces,
+                refused,
+                leftOut,
+                estimated,
+                fingerprint,
+                reasons,
+                lines,
                 notes);
     }
 
     /** This content with other reasons why it is not proved. */
     public SheetContent withReasons(List<Phrase> newReasons) {
         return new SheetContent(
-                title, note, body, choices, cloths, pieces, refused, leftOut, estimated, fingerprint, newReasons, lines,
+                title,
+                note,
+                body,
+                choices,
+                cloths,
+                pieces,
+                refused,
+                leftOut,
+                estimated,
+                fingerprint,
+                newReasons,
+                lines,
                 notes);
     }
 
@@ -113,7 +146,18 @@ public record SheetContent(
         List<Phrase> allNotes = new ArrayList<>(notes);
         allNotes.addAll(moreNotes);
         return new SheetContent(
-                title, note, body, choices, cloths, pieces, refused, leftOut, estimated, fingerprint, reasons, allLines,
+                title,
+                note,
+                body,
+                choices,
+                cloths,
+                pieces,
+                refused,
+                leftOut,
+                estimated,
+                fingerprint,
+                reasons,
+                allLines,
                 allNotes);
     }
 
@@ -139,8 +183,7 @@ public record SheetContent(
                 "allowance",
                 Fact.length(toile.allowance())));
         if (!toile.facings().isEmpty()) {
-            told.add(Phrase.of(
-                    "svg.toile-facings", "without {pieces}", "pieces", Words.spoken(toile.facings())));
+            told.add(Phrase.of("svg.toile-facings", "without {pieces}", "pieces", Words.spoken(toile.facings())));
         }
         if (!toile.narrow().isEmpty()) {
             told.add(Phrase.of(

@@ -47,8 +47,7 @@ public final class Sheets {
                 "count",
                 nest.sizes().size(),
                 "pieces",
-                Words.spoken(
-                        parts.content().pieces().stream().map(Piece::name).toList()));
+                Words.spoken(parts.content().pieces().stream().map(Piece::name).toList()));
         return all(parts, pieces, options);
     }
 

@@ -67,7 +67,8 @@ final class SizeNames {
         List<Point> corners = new ArrayList<>();
         List<Segment> segments = line.segments();
         for (int i = 0; i < segments.size(); i++) {
-            Vector before = segments.get((i + segments.size() - 1) % segments.size()).tangent(1);
+            Vector before =
+                    segments.get((i + segments.size() - 1) % segments.size()).tangent(1);
             Vector after = segments.get(i).tangent(0);
             double turn = Math.abs(StrictMath.toDegrees(StrictMath.atan2(before.cross(after), before.dot(after))));
             if (turn > CORNER) {

@@ -130,7 +130,9 @@ final class Together {
         }
         boolean alike = (segment instanceof ArcSegment && other instanceof ArcSegment)
                 || (segment instanceof CubicSegment && other instanceof CubicSegment);
-        return alike && (same(segment, other) || same(segment, other.reversed())) ? new double[] {0, 1} : new double[] {0, 0};
+        return alike && (same(segment, other) || same(segment, other.reversed()))
+                ? new double[] {0, 1}
+                : new double[] {0, 0};
     }
 
     private static boolean same(Segment a, Segment b) {

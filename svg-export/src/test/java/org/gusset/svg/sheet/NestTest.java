@@ -135,7 +135,9 @@ class NestTest {
             assertThat(styles.pen(Role.size(i)).dashes()).isNotEmpty();
         }
         String svg = Svg.nest(
-                nest(named("34", panel("Panel", 200, 300, Point.ORIGIN)), named("36", panel("Panel", 220, 310, Point.ORIGIN))),
+                nest(
+                        named("34", panel("Panel", 200, 300, Point.ORIGIN)),
+                        named("36", panel("Panel", 220, 310, Point.ORIGIN))),
                 OPTIONS);
         assertThat(svg.replace("#000000", "").replace("#ffffff", "")).doesNotContainPattern("=\"#[0-9a-f]{3,6}\"");
         assertThat(svg).contains("class=\"size-1\"", "class=\"size-2\"");
@@ -157,7 +159,8 @@ class NestTest {
     @Test
     void whatSizesShareIsDrawnOnceAndUnbroken() {
         Nest nest = nest(
-                named("34", panel("Panel", 200, 300, Point.ORIGIN)), named("36", panel("Panel", 260, 350, Point.ORIGIN)));
+                named("34", panel("Panel", 200, 300, Point.ORIGIN)),
+                named("36", panel("Panel", 260, 350, Point.ORIGIN)));
         Ink.Group figure = figure(nest, "Panel");
         assertThat(length(strokes(figure, Role.SIZES_TOGETHER))).isCloseTo(220 + 320, within(1e-6));
         assertThat(length(strokes(figure, Role.SIZE_1))).isCloseTo(220 + 320, within(1e-6));
@@ -217,10 +220,14 @@ class NestTest {
     @Test
     void grainIsDrawnOnceAndInTheSmallestSize() {
         Ink.Group figure = figure(
-                nest(named("34", panel("Panel", 200, 300, Point.ORIGIN)), named("36", panel("Panel", 260, 350, Point.ORIGIN))),
+                nest(
+                        named("34", panel("Panel", 200, 300, Point.ORIGIN)),
+                        named("36", panel("Panel", 260, 350, Point.ORIGIN))),
                 "Panel");
         assertThat(strokes(figure, Role.GRAIN)).hasSize(1);
-        assertThat(words(figure)).filteredOn(line -> line.text().equals("grain")).hasSize(1);
+        assertThat(words(figure))
+                .filteredOn(line -> line.text().equals("grain"))
+                .hasSize(1);
     }
 
     @Test
@@ -236,10 +243,21 @@ class NestTest {
 
     @Test
     void aPieceThatASizeLacksIsTold() {
-        SheetContent both = named("34", panel("Panel", 200, 300, Point.ORIGIN), panel("Pocket", 120, 140, Point.ORIGIN));
+        SheetContent both =
+                named("34", panel("Panel", 200, 300, Point.ORIGIN), panel("Pocket", 120, 140, Point.ORIGIN));
         SheetContent one = named("36", panel("Panel", 260, 350, Point.ORIGIN));
         SheetContent refusing = new SheetContent(
-                one.title(), "", "38", List.of(), List.of(), one.pieces(), List.of("Pocket"), List.of(), List.of(), "abc", List.of());
+                one.title(),
+                "",
+                "38",
+                List.of(),
+                List.of(),
+                one.pieces(),
+                List.of("Pocket"),
+                List.of(),
+                List.of(),
+                "abc",
+                List.of());
         String svg = Svg.nest(nest(both, one, refusing), OPTIONS);
         assertThat(svg).contains("Pocket does not belong to size 36.");
         assertThat(svg).contains("Pocket could not be drawn in size 38.");
@@ -249,12 +267,15 @@ class NestTest {
     @Test
     void twelveSizesAreDrawnAndThirteenRefused() {
         List<SheetContent> contents = IntStream.range(0, 12)
-                .mapToObj(i -> named(String.valueOf(30 + 2 * i), panel("Panel", 200 + 20 * i, 300 + 15 * i, Point.ORIGIN)))
+                .mapToObj(i ->
+                        named(String.valueOf(30 + 2 * i), panel("Panel", 200 + 20 * i, 300 + 15 * i, Point.ORIGIN)))
                 .toList();
         Scene scene = Sheets.nest(Nest.ofContents(contents, Nest.Line.CUTTING, true), OPTIONS);
         for (int i = 0; i < 12; i++) {
             Role role = Role.size(i);
-            assertThat(scene.items().stream().mapToDouble(ink -> length(strokes(ink, role))).sum())
+            assertThat(scene.items().stream()
+                            .mapToDouble(ink -> length(strokes(ink, role)))
+                            .sum())
                     .as("size " + i)
                     .isGreaterThan(34);
         }
@@ -269,7 +290,8 @@ class NestTest {
     void aRoundPieceWithoutCornersIsNamedBesideItsLine() {
         Piece small = round(100);
         Piece large = round(140);
-        assertThat(sizeNames(figure(nest(named("S", small), named("L", large)), "Disc"))).containsExactlyInAnyOrder("S", "L");
+        assertThat(sizeNames(figure(nest(named("S", small), named("L", large)), "Disc")))
+                .containsExactlyInAnyOrder("S", "L");
     }
 
     private static Piece round(double radius) {
