@@ -12,9 +12,11 @@ import org.gusset.svg.page.Page;
 import org.gusset.svg.page.PageOptions;
 import org.gusset.svg.page.Pages;
 import org.gusset.svg.scene.Scene;
+import org.gusset.svg.sheet.Nest;
 import org.gusset.svg.sheet.SeamSheet;
 import org.gusset.svg.sheet.SheetContent;
 import org.gusset.svg.sheet.SheetOptions;
+import org.gusset.svg.sheet.SheetParts;
 import org.gusset.svg.sheet.Sheets;
 import org.gusset.svg.style.StyleTable;
 
@@ -38,6 +40,26 @@ public final class Svg {
     /** The sheet with all pieces of a content put together by hand. */
     public static String sheet(SheetContent content, SheetOptions options) {
         return write(Sheets.all(content, options), options.styles());
+    }
+
+    /**
+     * Drawings of one draft for several bodies as one sheet: each piece once, its sizes laid on one another at their nesting point,
+     * each size with its own kind of line.
+     *
+     * @throws IllegalArgumentException if there are no drawings, or more than {@link Nest#MOST}
+     */
+    public static String nest(List<Drawing> drawings, SheetOptions options) {
+        return nest(Nest.of(drawings), options);
+    }
+
+    /** The sheet of a nest. */
+    public static String nest(Nest nest, SheetOptions options) {
+        return write(Sheets.nest(nest, options), options.styles());
+    }
+
+    /** The nest spread over pages of real paper, as {@link #pages} does with one drawing. */
+    public static Outcome<Map<String, String>> nestPages(Nest nest, SheetOptions options, PageOptions paper) {
+        return written(Pages.of(SheetParts.of(nest, options), options, paper), options);
     }
 
     /**
@@ -73,7 +95,10 @@ public final class Svg {
      * order; a PAP diagnostic if the paper leaves no room.
      */
     public static Outcome<Map<String, String>> pages(Drawing drawing, SheetOptions options, PageOptions paper) {
-        Outcome<List<Page>> pages = Pages.of(SheetContent.of(drawing), options, paper);
+        return written(Pages.of(SheetContent.of(drawing), options, paper), options);
+    }
+
+    private static Outcome<Map<String, String>> written(Outcome<List<Page>> pages, SheetOptions options) {
         Map<String, String> documents = new LinkedHashMap<>();
         pages.value()
                 .ifPresent(all ->

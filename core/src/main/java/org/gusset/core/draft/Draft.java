@@ -104,7 +104,8 @@ public final class Draft {
     }
 
     /** A piece: its node, what it names, the names of its edges, and what takes something up of an edge, by the edge;
-     * {@code strip} is set for a strip, which may be cut in several lengths. */
+     * {@code strip} is set for a strip, which may be cut in several lengths, {@code facing} for a part taken from within a distance
+     * of another piece's edge. */
     public record PieceNodes(
             String name,
             Handle<Assembly.Made> made,
@@ -113,7 +114,8 @@ public final class Draft {
             List<StepNodes> steps,
             List<String> outline,
             Map<String, List<Handle<? extends TakenUp>>> takenUp,
-            boolean strip) {
+            boolean strip,
+            boolean facing) {
         public PieceNodes {
             takenUp = Map.copyOf(takenUp);
             named = List.copyOf(named);

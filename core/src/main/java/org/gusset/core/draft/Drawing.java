@@ -1,6 +1,7 @@
 package org.gusset.core.draft;
 
 import java.util.List;
+import java.util.Optional;
 import org.gusset.core.check.Finding;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.evaluate.Evaluation;
@@ -147,6 +148,20 @@ public final class Drawing {
      */
     public List<Diagnostic> explained(LengthStyle style) {
         return new Explaining(this, evaluation, style).diagnostics();
+    }
+
+    /**
+     * The pieces as a trial garment is cut of them, worked out on request.
+     *
+     * @param allowance what every sewn edge and hem is to have at least, in mm; see {@link Toile#ALLOWANCE}
+     */
+    public Toile toile(double allowance) {
+        return Toile.of(this, evaluation, allowance);
+    }
+
+    /** The drawing without the fitting corrections that are set, and the lines that they moved; nothing if none is set. */
+    public Optional<Unfitted> unfitted() {
+        return Unfitted.of(this);
     }
 
     /** How many errors there are. */

@@ -55,7 +55,8 @@ final class StripPlanning {
                 strip.grain(),
                 strip.notches(),
                 strip.marks(),
-                labels);
+                labels,
+                strip.nest());
     }
 
     private Optional<Phrase> plan(Piece strip, Cut cut, Cloth cloth, Place place) {

@@ -50,6 +50,7 @@ public record Assembly(
         List<MarkInput> marks,
         List<Integer> fullness,
         List<Integer> labels,
+        Optional<Integer> nest,
         Optional<Integer> mirror)
         implements Operation<Assembly.Made> {
 
@@ -199,8 +200,19 @@ public record Assembly(
                 notched,
                 marked,
                 brought,
-                labelled);
+                labelled,
+                nestPoint(in, given));
         return new Made(part ? PieceMaker.makePart(spec) : PieceMaker.make(spec));
+    }
+
+    /** The point that the draft names; else the origin, which a mirror turns over with the piece. */
+    private Point nestPoint(Values in, Values given) {
+        if (nest.isPresent()) {
+            return in.point(nest.get());
+        }
+        return mirror.isPresent()
+                ? Mirror.over(given.path(mirror.get()), "the mirror").apply(Point.ORIGIN)
+                : Point.ORIGIN;
     }
 
     private static Optional<PieceSpec.FullnessSpec> fullness(Fullness fullness, List<DrawnEdge> drawn) {

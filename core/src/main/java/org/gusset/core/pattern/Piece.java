@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.gusset.core.diagnostic.Phrase;
 import org.gusset.core.geometry.Path;
+import org.gusset.core.geometry.Point;
 
 /**
  * A finished piece in its own flat frame, in mm. Immutable, and sound: its stitching line is closed and does not cross itself.
@@ -16,6 +17,8 @@ import org.gusset.core.geometry.Path;
  * @param notches the sewing marks
  * @param marks the marks inside
  * @param labels the draft's own labels
+ * @param nest the point at which the sizes of the piece are laid on one another; the origin of its frame unless the draft says
+ *     otherwise
  */
 public record Piece(
         String name,
@@ -25,13 +28,27 @@ public record Piece(
         Optional<Grain> grain,
         List<Notch> notches,
         List<Mark> marks,
-        List<Phrase> labels) {
+        List<Phrase> labels,
+        Point nest) {
     public Piece {
         edges = List.copyOf(edges);
         cuts = List.copyOf(cuts);
         notches = List.copyOf(notches);
         marks = List.copyOf(marks);
         labels = List.copyOf(labels);
+    }
+
+    /** A piece whose sizes are laid on one another at the origin of its frame. */
+    public Piece(
+            String name,
+            List<Edge> edges,
+            Path cutting,
+            List<Cut> cuts,
+            Optional<Grain> grain,
+            List<Notch> notches,
+            List<Mark> marks,
+            List<Phrase> labels) {
+        this(name, edges, cutting, cuts, grain, notches, marks, labels, Point.ORIGIN);
     }
 
     /** The closed stitching line. */

@@ -106,8 +106,8 @@ public final class PieceMaker {
             notching.notch(notch).ifPresent(notches::add);
         }
         fullness(notching, notches);
-        return Optional.of(
-                new Piece(spec.name(), edges, cutting, cuts, grain(edges), notches, marks(edges), spec.labels()));
+        return Optional.of(new Piece(
+                spec.name(), edges, cutting, cuts, grain(edges), notches, marks(edges), spec.labels(), spec.nest()));
     }
 
     /** What is said of the cutting line at corners. */

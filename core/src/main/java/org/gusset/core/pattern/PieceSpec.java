@@ -24,6 +24,7 @@ import org.gusset.core.geometry.Point;
  * @param marks the marks inside
  * @param fullness gathers and pleats
  * @param labels label texts
+ * @param nest the point at which sizes are laid on one another
  */
 public record PieceSpec(
         String name,
@@ -39,7 +40,8 @@ public record PieceSpec(
         List<NotchSpec> notches,
         List<Mark> marks,
         List<FullnessSpec> fullness,
-        List<Phrase> labels) {
+        List<Phrase> labels,
+        Point nest) {
     /** Gathers or pleats, and their edge as it is drawn, in the way in which it was written. */
     public record FullnessSpec(Fullness fullness, Path edge, Place place) {}
 

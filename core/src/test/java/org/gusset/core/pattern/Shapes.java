@@ -124,7 +124,8 @@ final class Shapes {
                 notches,
                 List.of(),
                 List.of(),
-                List.of()));
+                List.of(),
+                Point.ORIGIN));
     }
 
     /** The piece, with `cut 1` if nothing else is said; fails if there is anything to say about it. */

@@ -51,7 +51,9 @@ final class Naming {
             advice.tell(
                     LintCode.GUIDE_UNUSED,
                     name.span(),
-                    Hint.of("guide.teaches", "Leave it if it is to be seen on the paper; else take it out."),
+                    Hint.of(
+                            "guide.teaches",
+                            "Leave it if it is to be seen on the paper, as a balance line of a toile is; else take it out."),
                     "name",
                     name.text());
             return;

@@ -1,6 +1,7 @@
 package org.gusset.workbench;
 
 import java.nio.file.Files;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.gusset.core.diagnostic.Diagnostic;
@@ -24,6 +25,20 @@ record Bodies(MeasureTable table, List<String> names) {
             throw new Refusal("There is no body `" + name + "` in " + file + "." + known(name, table.names()));
         }
         return new Bodies(table, List.of(name));
+    }
+
+    /** Only those with these names, in their order. */
+    Bodies only(List<String> wanted) {
+        List<String> chosen = new ArrayList<>();
+        for (String name : wanted) {
+            if (!names.contains(name.strip())) {
+                throw new Refusal("There is no body `" + name + "` in the table." + known(name, names));
+            }
+            if (!chosen.contains(name.strip())) {
+                chosen.add(name.strip());
+            }
+        }
+        return new Bodies(table, List.copyOf(chosen));
     }
 
     /** True if the table cannot be read at all. */

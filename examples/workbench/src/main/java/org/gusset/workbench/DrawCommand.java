@@ -16,8 +16,11 @@ import org.gusset.core.measure.Measurements;
 import org.gusset.core.pattern.Piece;
 import org.gusset.svg.Svg;
 import org.gusset.svg.page.PageOptions;
+import org.gusset.svg.page.Pages;
+import org.gusset.svg.sheet.Nest;
 import org.gusset.svg.sheet.SheetContent;
 import org.gusset.svg.sheet.SheetOptions;
+import org.gusset.svg.sheet.SheetParts;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -37,6 +40,8 @@ import picocli.CommandLine.Spec;
             "  gusset draw smock.gusset --measures cast.csv#'Ottilie Fenn' --out paper",
             "  gusset draw smock.gusset --measures cast.csv --set neckline=round --unit in --out paper",
             "  gusset draw smock.gusset --measures cast.csv --paper A4 --out paper",
+            "  gusset draw smock.gusset --measures cast.csv --nest --out paper",
+            "  gusset draw smock.gusset --measures cast.csv#'Ottilie Fenn' --toile --out paper",
             "  gusset draw --scale-check 48.5mm"
         })
 final class DrawCommand implements Callable<Integer> {
@@ -76,6 +81,12 @@ final class DrawCommand implements Callable<Integer> {
     private @Nullable String printed;
 
     @Mixin
+    private final NestOptions nest = new NestOptions();
+
+    @Mixin
+    private final ToileOptions toile = new ToileOptions();
+
+    @Mixin
     private final PaperOptions paper = new PaperOptions();
 
     @Mixin
@@ -93,7 +104,9 @@ final class DrawCommand implements Callable<Integer> {
         Optional<PageOptions> pages = paper.read(onBodies.style().wording());
         PrintWriter err = spec.commandLine().getErr();
         Fitting fitting = onBodies.fitting(bench, err);
-        Bodies bodies = onBodies.bodies();
+        boolean nested = nest.wanted();
+        toile.check(nested);
+        Bodies bodies = nested ? nest.of(onBodies.bodies()) : onBodies.bodies();
         Path folder = FileBytes.path(out);
         boolean faulty = !fitting.draftErrors().isEmpty();
         if (fitting.draft().isEmpty() || (faulty && !anyway)) {
@@ -102,6 +115,10 @@ final class DrawCommand implements Callable<Integer> {
                     .line("Nothing was drawn: the draft has "
                             + Messages.count(fitting.draftErrors().size(), "error") + how + ".");
             return ExitCodes.FAULTS;
+        }
+        if (nested) {
+            boolean sound = nest(fitting, bodies, folder, pages);
+            return sound && !faulty ? ExitCodes.GOOD : ExitCodes.FAULTS;
         }
         FileNames folders = new FileNames();
         List<String> drawn = new ArrayList<>();
@@ -125,6 +142,62 @@ final class DrawCommand implements Callable<Integer> {
         return good && !faulty ? ExitCodes.GOOD : ExitCodes.FAULTS;
     }
 
+    private boolean nest(Fitting fitting, Bodies bodies, Path folder, Optional<PageOptions> pages) {
+        Progress progress =
+                Progress.on(spec.commandLine().getErr(), bodies.names().size());
+        List<SheetContent> contents = new ArrayList<>();
+        List<String> drawn = new ArrayList<>();
+        boolean good = fitting.each(bodies, progress, (number, drawing) -> {
+            if ((!drawing.proved() && !anyway) || drawing.pieces().isEmpty()) {
+                return false;
+            }
+            contents.add(content(drawing, fitting.draftErrors()));
+            drawn.add(drawing.measurements().body());
+            return drawing.proved();
+        });
+        progress.clear();
+        List<String> missed =
+                bodies.names().stream().filter(name -> !drawn.contains(name)).toList();
+        if (contents.isEmpty()) {
+            fitting.messages().line(missed(0, bodies.names().size()));
+            return false;
+        }
+        if (!missed.isEmpty()) {
+            fitting.messages().line("Not in the nest: " + String.join(", ", missed) + ".");
+        }
+        write(fitting, Nest.ofContents(contents, nest.line(), !unnamed), folder, pages);
+        return good;
+    }
+
+    private void write(Fitting fitting, Nest sizes, Path folder, Optional<PageOptions> pages) {
+        SheetOptions options = options();
+        List<String> stem = List.of(fitting.file().shortName(), "nest");
+        FileNames names = new FileNames();
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        files.put(names.unused(".svg", stem.toArray(new String[0])), utf8(Svg.nest(sizes, options)));
+        String title = sizes.sizes().get(0).content().title();
+        String all = title + ", " + Messages.count(sizes.sizes().size(), "size");
+        Optional<PageFiles> paged = pages.map(wanted -> PageFiles.add(
+                all, Pages.of(SheetParts.of(sizes, options), options, wanted).orThrow(), options, stem, names, files));
+        WholeFiles.writeBytes(folder, files);
+        PrintWriter out = spec.commandLine().getOut();
+        out.println(all + " laid on one another: "
+                + Messages.count(sizes.pieces().size(), "piece") + " in " + folder
+                + (sizes.sizes().stream().allMatch(size -> size.content().proved()) ? "" : " (NOT PROVED)"));
+        paged.ifPresent(
+                done -> out.println("  on " + pages.orElseThrow().paper().name() + ": " + done.words()));
+        out.flush();
+        String beginning = String.join("-", stem.stream().map(FileNames::plain).toList()) + "-";
+        List<String> old = WholeFiles.leftFromBefore(folder, beginning, files);
+        if (!old.isEmpty()) {
+            fitting.messages().line("Not of this run, and still in " + folder + ": " + String.join(", ", old));
+        }
+    }
+
+    private SheetOptions options() {
+        return SheetOptions.defaults().withLengths(onBodies.style()).withShowBody(!unnamed);
+    }
+
     private String missed(int drawn, int all) {
         String how = anyway ? "" : "; --anyway draws what can be drawn where only the draft's checks fail";
         return drawn == 0
@@ -145,12 +218,12 @@ final class DrawCommand implements Callable<Integer> {
     }
 
     private void write(Fitting fitting, Drawing drawing, Path folder, List<String> body, Optional<PageOptions> pages) {
-        SheetOptions options =
-                SheetOptions.defaults().withLengths(onBodies.style()).withShowBody(!unnamed);
-        SheetContent content = content(drawing, fitting.draftErrors());
+        SheetOptions options = options();
+        SheetContent content = toile.applied(content(drawing, fitting.draftErrors()), drawing);
         List<String> stem = new ArrayList<>();
         stem.add(fitting.file().shortName());
         stem.addAll(body);
+        stem.addAll(toile.stem());
         FileNames names = new FileNames();
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put(name(names, stem, "sheet"), utf8(Svg.sheet(content, options)));
@@ -192,17 +265,6 @@ final class DrawCommand implements Callable<Integer> {
         List<Phrase> reasons = new ArrayList<>();
         draftErrors.forEach(d -> reasons.add(d.phrase()));
         plain.reasons().stream().filter(r -> !reasons.contains(r)).forEach(reasons::add);
-        return new SheetContent(
-                plain.title(),
-                plain.note(),
-                plain.body(),
-                plain.choices(),
-                plain.cloths(),
-                plain.pieces(),
-                plain.refused(),
-                plain.leftOut(),
-                plain.estimated(),
-                plain.fingerprint(),
-                reasons);
+        return plain.withReasons(reasons);
     }
 }

@@ -28,7 +28,18 @@ record PageFiles(int count, String pdf, Set<String> missing) {
             List<String> stem,
             FileNames names,
             Map<String, byte[]> files) {
-        List<Page> pages = Pages.of(content, options, paper).orThrow();
+        String title = content.title() + (options.showBody() ? " " + content.body() : "");
+        return add(title.strip(), Pages.of(content, options, paper).orThrow(), options, stem, names, files);
+    }
+
+    /** Adds the files of pages. */
+    static PageFiles add(
+            String title,
+            List<Page> pages,
+            SheetOptions options,
+            List<String> stem,
+            FileNames names,
+            Map<String, byte[]> files) {
         int rows = digits(pages.stream().mapToInt(Page::row).max().orElse(1));
         int columns = digits(pages.stream().mapToInt(Page::column).max().orElse(1));
         for (Page page : pages) {
@@ -38,8 +49,7 @@ record PageFiles(int count, String pdf, Set<String> missing) {
                     names.unused(".svg", parts(stem, number)),
                     Svg.write(page.scene(), options.styles()).getBytes(StandardCharsets.UTF_8));
         }
-        String title = content.title() + (options.showBody() ? " " + content.body() : "");
-        PdfPages pdf = PdfPages.of(title.strip(), pages, options.styles());
+        PdfPages pdf = PdfPages.of(title, pages, options.styles());
         String name = names.unused(".pdf", parts(stem, "pages"));
         files.put(name, pdf.bytes());
         return new PageFiles(pages.size(), name, pdf.missing());

@@ -1,6 +1,7 @@
 package org.gusset.workbench;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Outcome;
@@ -62,11 +63,16 @@ final class PaperOptions {
         return Optional.of(options);
     }
 
-    private static double length(String option, String text) {
-        return QuantityText.parse(text, Place.nowhere())
-                .value()
+    /** A length with its unit, in mm; nothing if the text is none. */
+    static OptionalDouble length(String text) {
+        return QuantityText.parse(text, Place.nowhere()).value().stream()
                 .filter(quantity -> quantity.dimension().equals(Dimension.LENGTH))
-                .map(Quantity::value)
+                .mapToDouble(Quantity::value)
+                .findFirst();
+    }
+
+    private static double length(String option, String text) {
+        return length(text)
                 .orElseThrow(() -> new Refusal(
                         "`" + option + " " + text + "` must be a length with its unit, as `" + option + " 10mm`."));
     }

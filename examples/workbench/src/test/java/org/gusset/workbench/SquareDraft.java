@@ -194,6 +194,7 @@ final class SquareDraft {
                 List.of(),
                 List.of("top", "rest"),
                 java.util.Map.of(),
+                false,
                 false));
     }
 }

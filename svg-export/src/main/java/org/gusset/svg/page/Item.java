@@ -19,15 +19,16 @@ import org.gusset.svg.style.StyleTable;
  * @param ink everything drawn, in its own frame
  * @param lines where ink lies, in the same frame
  * @param bounds the box that holds it all
+ * @param over the box round the cutting line, by which the print is measured
  */
-record Item(Optional<Piece> piece, Ink.Group ink, InkLines lines, Box bounds) {
+record Item(Optional<Piece> piece, Ink.Group ink, InkLines lines, Box bounds, Box over) {
     /** A clear rim, so that no stroke is cut by the edge of its page. */
     private static final double RIM = 0.5;
 
     static Item of(PieceFigure figure, StyleTable styles) {
         InkLines lines = InkLines.of(figure.group(), styles);
         Box bounds = figure.bounds().with(lines.bounds()).grown(RIM);
-        return new Item(Optional.of(figure.piece()), figure.group(), lines, bounds);
+        return new Item(Optional.of(figure.piece()), figure.group(), lines, bounds, figure.over());
     }
 
     /** A block, made smaller if it is larger than its room. */
@@ -38,7 +39,8 @@ record Item(Optional<Piece> piece, Ink.Group ink, InkLines lines, Box bounds) {
                 Optional.empty(),
                 scale == 1 ? group : InkMotion.of(group, InkMotion.scaled(scale, new Vector(0, 0))),
                 new InkLines(List.of(), List.of(), List.of()),
-                new Box(0, 0, block.width() * scale, block.height() * scale));
+                new Box(0, 0, block.width() * scale, block.height() * scale),
+                new Box(0, 0, 0, 0));
     }
 
     String name() {

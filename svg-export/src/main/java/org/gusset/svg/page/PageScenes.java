@@ -10,7 +10,6 @@ import org.gusset.core.geometry.Transform;
 import org.gusset.core.geometry.Vector;
 import org.gusset.svg.scene.Ink;
 import org.gusset.svg.scene.Scene;
-import org.gusset.svg.sheet.SheetContent;
 import org.gusset.svg.sheet.SheetOptions;
 import org.gusset.svg.sheet.SheetParts;
 import org.gusset.svg.style.StyleTable;
@@ -20,20 +19,18 @@ final class PageScenes {
     /** Ink that comes nearer to a window than half the breadth of the broadest line is seen in it. */
     private static final double REACH = 0.5;
 
-    private final SheetContent content;
     private final StyleTable styles;
     private final PageOptions paper;
     private final SheetParts parts;
     private final PageWords words;
     private final Strip strip;
 
-    PageScenes(SheetContent content, SheetOptions options, PageOptions paper, SheetParts parts) {
-        this.content = content;
+    PageScenes(SheetOptions options, PageOptions paper, SheetParts parts) {
         this.styles = options.styles();
         this.paper = paper;
         this.parts = parts;
         this.words = new PageWords(options.wording());
-        this.strip = new Strip(parts, words, styles, content.fingerprint());
+        this.strip = new Strip(parts, words, styles, parts.fingerprint());
     }
 
     List<Page> of(PageLayout layout) {
@@ -127,10 +124,9 @@ final class PageScenes {
         if (!letters.isEmpty()) {
             about.add(paper.overlap() > 0 ? words.join(letters, paper.overlap()) : words.joinEdge(letters));
         }
-        spread.item()
-                .piece()
-                .ifPresent(
-                        piece -> about.add(words.overAll(name, piece.cutting().bounds())));
+        if (spread.item().piece().isPresent()) {
+            about.add(words.overAll(name, spread.item().over()));
+        }
         return page(
                 spread.frame(),
                 row,
@@ -168,7 +164,7 @@ final class PageScenes {
         List<String> names = shown.stream().map(Page.Part::piece).toList();
         Scene scene = new Scene(
                 words.sceneTitle(parts.titleAndBody(), name),
-                words.description(names, content.fingerprint()),
+                words.description(names, parts.fingerprint()),
                 frame.width(),
                 frame.height(),
                 all);

@@ -36,25 +36,31 @@ public final class Pages {
     private final PageFrame frame;
     private final SheetParts parts;
 
-    private Pages(SheetContent content, SheetOptions options, PageOptions paper) {
+    private Pages(SheetParts parts, SheetOptions options, PageOptions paper) {
         this.options = options;
         this.paper = paper;
         this.frame = PageFrame.of(paper);
-        this.parts = SheetParts.of(content, options);
+        this.parts = parts;
     }
 
     /** The pages in reading order, row by row; PAP003 to PAP005 if the paper leaves no room. */
     public static Outcome<List<Page>> of(SheetContent content, SheetOptions options, PageOptions paper) {
         List<Diagnostic> faults = paper.faults();
+        return faults.isEmpty() ? of(SheetParts.of(content, options), options, paper) : Outcome.none(faults);
+    }
+
+    /** The pages of parts that are there already; the options must be those of which the parts were made. */
+    public static Outcome<List<Page>> of(SheetParts parts, SheetOptions options, PageOptions paper) {
+        List<Diagnostic> faults = paper.faults();
         if (!faults.isEmpty()) {
             return Outcome.none(faults);
         }
-        Pages pages = new Pages(content, options, paper);
+        Pages pages = new Pages(parts, options, paper);
         PageLayout layout = pages.layout(false);
         if (layout.shared().size() + layout.spread().size() > 1) {
             layout = pages.layout(true);
         }
-        return Outcome.of(new PageScenes(content, options, paper, pages.parts).of(layout));
+        return Outcome.of(new PageScenes(options, paper, parts).of(layout));
     }
 
     private PageLayout layout(boolean withMap) {

@@ -30,6 +30,38 @@ public enum Role {
     PLEAT(false),
     /** The outline of another piece where it is placed. */
     PLACED_PIECE(false),
+    /** The first of the sizes that are laid on one another, each with a line of its own kind. */
+    SIZE_1(false),
+    /** The second of the sizes. */
+    SIZE_2(false),
+    /** The third. */
+    SIZE_3(false),
+    /** The fourth. */
+    SIZE_4(false),
+    /** The fifth. */
+    SIZE_5(false),
+    /** The sixth. */
+    SIZE_6(false),
+    /** The seventh. */
+    SIZE_7(false),
+    /** The eighth. */
+    SIZE_8(false),
+    /** The ninth. */
+    SIZE_9(false),
+    /** The tenth. */
+    SIZE_10(false),
+    /** The eleventh. */
+    SIZE_11(false),
+    /** The twelfth. */
+    SIZE_12(false),
+    /** Where lines of several sizes are one. */
+    SIZES_TOGETHER(false),
+    /** The point at which sizes are laid on one another. */
+    NEST_POINT(false),
+    /** A line of the body, level or plumb, by which a trial garment is judged. */
+    BALANCE(false),
+    /** The outline before a fitting correction. */
+    OLD_LINE(false),
     /** A line of the construction. */
     CONSTRUCTION(false),
     /** Leads from words to what they speak of. */
@@ -66,6 +98,8 @@ public enum Role {
     LABEL(true),
     /** A word beside a line or mark. */
     CAPTION(true),
+    /** Which size a corner belongs to. */
+    SIZE_NAME(true),
     /** The letter that pages to be joined share. */
     JOIN_LETTER(true),
     /** The number of a page. */
@@ -74,6 +108,9 @@ public enum Role {
     TEST_WORDS(true),
     /** What one rarely reads: the fingerprint. */
     SMALL_PRINT(true);
+
+    /** As many sizes as can be told apart in black and white. */
+    public static final int SIZES = 12;
 
     private final boolean lettering;
 
@@ -84,6 +121,20 @@ public enum Role {
     /** True for words, false for lines and filled shapes. */
     public boolean isLettering() {
         return lettering;
+    }
+
+    /**
+     * The line of one of several sizes.
+     *
+     * @param number counts the sizes from 0
+     * @throws IllegalArgumentException if there are not so many kinds of line
+     */
+    public static Role size(int number) {
+        if (number < 0 || number >= SIZES) {
+            throw new IllegalArgumentException(
+                    "There are lines for " + SIZES + " sizes, not for number " + number + ".");
+        }
+        return values()[SIZE_1.ordinal() + number];
     }
 
     /** The role as a word for class attributes: {@code fold-bracket}. */

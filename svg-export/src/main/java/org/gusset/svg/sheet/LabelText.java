@@ -29,6 +29,7 @@ final class LabelText {
         }
         label(lines, words.number(content.pieces().indexOf(piece) + 1, content.pieceCount()));
         label(lines, titleAndBody());
+        content.notes().forEach(phrase -> label(lines, words.say(phrase)));
         label(lines, words.allowance(piece));
         label(lines, words.rightSide(piece));
         if (piece.grain().isEmpty()) {

@@ -29,29 +29,50 @@ final class LineKey {
             Role.MARKED_LINE,
             Role.GATHERS,
             Role.PLEAT,
-            Role.PLACED_PIECE);
+            Role.PLACED_PIECE,
+            Role.BALANCE,
+            Role.OLD_LINE,
+            Role.NEST_POINT);
 
-    private LineKey() {}
+    private static final double NOTE_WIDTH = 120;
+
+    private final Words words;
+    private final StyleTable styles;
+
+    LineKey(Words words, StyleTable styles) {
+        this.words = words;
+        this.styles = styles;
+    }
+
+    /** A kind of line and what it means here. */
+    record Row(Role role, String meaning) {}
 
     static Block of(List<PieceFigure> figures, Words words, StyleTable styles, Ids ids) {
+        return new LineKey(words, styles).of(List.of(), figures, List.of(), ids);
+    }
+
+    /** The key with some rows of its own first, and notes below all rows. */
+    Block of(List<Row> first, List<PieceFigure> figures, List<LabelLine> notes, Ids ids) {
         Set<Role> used = EnumSet.noneOf(Role.class);
         figures.forEach(figure -> collect(figure.group(), used));
         double row = Math.max(styles.lettering(Role.LABEL).size() * TextMeasure.LEADING, 9);
         List<Ink> ink = new ArrayList<>();
         double y = 0;
         double width = 0;
-        for (Role role : ORDER) {
-            if (used.contains(role)) {
-                ink.addAll(sample(role, y + row / 2, styles));
-                Caption caption = Caption.of(Role.LABEL, words.line(role), 1, styles);
-                double left = SAMPLE + GAP;
-                ink.add(caption.startingAt(new Point(left, y + row / 2)));
-                width = Math.max(width, left + caption.width());
-                y += row;
-            }
+        List<Row> rows = new ArrayList<>(first);
+        ORDER.stream().filter(used::contains).forEach(role -> rows.add(new Row(role, words.line(role))));
+        for (Row one : rows) {
+            ink.addAll(sample(one.role(), y + row / 2, styles));
+            Caption caption = Caption.of(Role.LABEL, one.meaning(), 1, styles);
+            double left = SAMPLE + GAP;
+            ink.add(caption.startingAt(new Point(left, y + row / 2)));
+            width = Math.max(width, left + caption.width());
+            y += row;
         }
         String rule = words.say("stroke-rule", "The true line is the middle of the stroke.");
-        TextBlock note = TextBlock.of(List.of(new LabelLine(Role.SMALL_PRINT, rule)), 120, styles);
+        List<LabelLine> below = new ArrayList<>(notes);
+        below.add(new LabelLine(Role.SMALL_PRINT, rule));
+        TextBlock note = TextBlock.of(below, NOTE_WIDTH, styles);
         ink.addAll(note.placed(new Point(0, y), 0));
         return new Block(
                 ids.of("line-key"),
@@ -81,6 +102,8 @@ final class LineKey {
             case NOTCH:
                 return List.of(
                         Ink.Stroke.of(role, Path.line(new Point(SAMPLE / 2, y - 3.5), new Point(SAMPLE / 2, y + 3.5))));
+            case NEST_POINT:
+                return NestFigure.cross(middle);
             case DRILL:
                 return marks.draw(new Mark.Drill(middle), "").group().items();
             case BUTTON:

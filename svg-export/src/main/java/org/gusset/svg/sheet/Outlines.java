@@ -33,10 +33,10 @@ final class Outlines {
     }
 
     /** Neighbouring segments of the cutting line that are cut, or that lie on the fold. */
-    private record Run(boolean onFold, List<Segment> segments) {}
+    record Run(boolean onFold, List<Segment> segments) {}
 
     /** The cutting line from where it first leaves the fold; all of it if there is no fold. */
-    private static List<Run> runs(Piece piece) {
+    static List<Run> runs(Piece piece) {
         List<Segment> segments = piece.cutting().segments();
         List<Edge> folds = piece.edges().stream().filter(Edge::onFold).toList();
         List<Edge> others = piece.edges().stream().filter(e -> !e.onFold()).toList();

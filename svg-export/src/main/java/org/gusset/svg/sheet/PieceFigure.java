@@ -22,8 +22,9 @@ import org.gusset.svg.style.StyleTable;
  * @param piece the piece
  * @param group everything drawn, its coordinates those of the piece
  * @param bounds the box around it, in the piece's frame
+ * @param over the box around its cutting line, or those of all sizes
  */
-public record PieceFigure(Piece piece, Ink.Group group, Box bounds) {
+public record PieceFigure(Piece piece, Ink.Group group, Box bounds, Box over) {
     static PieceFigure of(SheetContent content, Piece piece, SheetOptions options, Ids ids) {
         return new Drafting(content, piece, options, ids).draw();
     }
@@ -34,12 +35,16 @@ public record PieceFigure(Piece piece, Ink.Group group, Box bounds) {
         private final Words words;
         private final LabelText text;
         private final Piece piece;
+        private final List<SheetContent.PieceLine> further;
         private final Ids ids;
         private final Room room;
         private final List<Ink> ink = new ArrayList<>();
         private Box bounds;
 
         Drafting(SheetContent content, Piece piece, SheetOptions options, Ids ids) {
+            this.further = content.lines().stream()
+                    .filter(line -> line.piece().equals(piece.name()))
+                    .toList();
             this.styles = options.styles();
             this.words = new Words(options.wording());
             this.text = new LabelText(content, options);
@@ -51,12 +56,15 @@ public record PieceFigure(Piece piece, Ink.Group group, Box bounds) {
 
         PieceFigure draw() {
             String id = ids.of("piece", piece.name());
+            lines(Role.OLD_LINE);
             ink.addAll(Outlines.of(piece, ids));
             notches();
             List<InnerMarks.Drawn> marks = marks();
             Optional<GrainArrow> grain = piece.grain().filter(Drafting::visible).map(GrainArrow::new);
             grain.ifPresent(arrow -> room.add(arrow.path()));
             foldBrackets();
+            lines(Role.BALANCE);
+            balanceNames();
             List<LabelLine> lines = text.of(piece);
             grain.ifPresent(arrow -> grain(arrow, lines));
             ink.addAll(new InnerMarks(words, styles).captions(marks, room));
@@ -73,7 +81,35 @@ public record PieceFigure(Piece piece, Ink.Group group, Box bounds) {
                     piece,
                     new Ink.Group(
                             id, "piece", Words.spoken(piece.name()), text.description(piece), new Vector(0, 0), ink),
-                    bounds);
+                    bounds,
+                    piece.cutting().bounds());
+        }
+
+        /** Lines that are none of the piece's own. */
+        private void lines(Role role) {
+            for (SheetContent.PieceLine line : further) {
+                if (line.role() == role) {
+                    ink.add(Ink.Stroke.of(ids.of(role.className(), piece.name(), line.name()), role, line.path()));
+                    room.add(line.path());
+                    bounds = bounds.with(line.path().bounds());
+                }
+            }
+        }
+
+        /** The name of each balance line, along it where it finds room. */
+        private void balanceNames() {
+            for (SheetContent.PieceLine line : further) {
+                if (line.role() != Role.BALANCE || line.name().isEmpty()) {
+                    continue;
+                }
+                Grain along = new Grain(line.path().start(), line.path().end(), false);
+                new GrainArrow(along)
+                        .word(Words.spoken(line.name()), room, styles)
+                        .ifPresent(placed -> {
+                            ink.add(placed.ink());
+                            room.add(placed.box());
+                        });
+            }
         }
 
         private void notches() {

@@ -8,20 +8,45 @@ public final class SheetParts {
     private final SheetContent content;
     private final SheetOptions options;
     private final Words words;
-    private final Ids ids = new Ids();
     private final List<PieceFigure> figures;
+    private final List<LineKey.Row> rows;
+    private final List<LabelLine> notes;
 
-    private SheetParts(SheetContent content, SheetOptions options) {
+    /** Parts made in advance; {@code rows} come before the usual kinds of line in the key, {@code notes} below them. */
+    SheetParts(
+            SheetContent content,
+            SheetOptions options,
+            List<PieceFigure> figures,
+            List<LineKey.Row> rows,
+            List<LabelLine> notes) {
         this.content = content;
         this.options = options;
         this.words = new Words(options.wording());
-        this.figures = content.pieces().stream()
-                .map(piece -> PieceFigure.of(content, piece, options, ids))
-                .toList();
+        this.figures = List.copyOf(figures);
+        this.rows = List.copyOf(rows);
+        this.notes = List.copyOf(notes);
     }
 
     public static SheetParts of(SheetContent content, SheetOptions options) {
-        return new SheetParts(content, options);
+        Ids ids = new Ids();
+        List<PieceFigure> figures = content.pieces().stream()
+                .map(piece -> PieceFigure.of(content, piece, options, ids))
+                .toList();
+        return new SheetParts(content, options, figures, List.of(), List.of());
+    }
+
+    /** The sizes of a nest, each piece once with the lines of all. */
+    public static SheetParts of(Nest nest, SheetOptions options) {
+        return new NestParts(nest, options).parts();
+    }
+
+    SheetContent content() {
+        return content;
+    }
+
+    /** What the drawing is traced by. */
+    public String fingerprint() {
+        return content.fingerprint();
     }
 
     /** The pieces in file order, all ids in them different. */
@@ -43,7 +68,7 @@ public final class SheetParts {
     public Optional<Block> lineKey() {
         return figures.isEmpty()
                 ? Optional.empty()
-                : Optional.of(LineKey.of(figures, words, options.styles(), new Ids()));
+                : Optional.of(new LineKey(words, options.styles()).of(rows, figures, notes, new Ids()));
     }
 
     /** A square of 50 mm with the words that say so. */

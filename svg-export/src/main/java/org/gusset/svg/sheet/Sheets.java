@@ -27,32 +27,45 @@ public final class Sheets {
 
     /** The sheet with all pieces. */
     public static Scene all(SheetContent content, SheetOptions options) {
-        Ids ids = new Ids();
-        List<PieceFigure> figures = content.pieces().stream()
-                .map(piece -> PieceFigure.of(content, piece, options, ids))
-                .toList();
+        SheetParts parts = SheetParts.of(content, options);
         Words words = new Words(options.wording());
-        TitleBlock titles = new TitleBlock(content, options);
+        String pieces = words.say(
+                "sheet-description",
+                "All pieces, true to scale: {pieces}.",
+                "pieces",
+                Words.spoken(content.pieces().stream().map(Piece::name).toList()));
+        return all(parts, pieces, options);
+    }
+
+    /** The sheet with all sizes of all pieces, each piece once and its sizes laid on one another. */
+    public static Scene nest(Nest nest, SheetOptions options) {
+        SheetParts parts = SheetParts.of(nest, options);
+        Words words = new Words(options.wording());
+        String pieces = words.say(
+                "nest-description",
+                "All pieces in {count} sizes laid on one another, true to scale: {pieces}.",
+                "count",
+                nest.sizes().size(),
+                "pieces",
+                Words.spoken(parts.content().pieces().stream().map(Piece::name).toList()));
+        return all(parts, pieces, options);
+    }
+
+    private static Scene all(SheetParts parts, String pieces, SheetOptions options) {
+        List<PieceFigure> figures = parts.figures();
+        Words words = new Words(options.wording());
         List<Block> blocks = new ArrayList<>();
-        blocks.add(titles.ofAll(ids));
-        blocks.add(titles.cuttingList(ids));
-        if (!figures.isEmpty()) {
-            blocks.add(LineKey.of(figures, words, options.styles(), ids));
-        }
-        blocks.add(TestSquares.of(words, options.styles(), ids));
+        blocks.add(parts.titleBlock());
+        blocks.add(parts.cuttingList());
+        parts.lineKey().ifPresent(blocks::add);
+        blocks.add(TestSquares.of(words, options.styles(), new Ids()));
         double area = figures.stream()
                 .mapToDouble(f -> (f.bounds().width() + PIECE_GAP) * (f.bounds().height() + PIECE_GAP))
                 .sum();
         double widest =
                 figures.stream().mapToDouble(f -> f.bounds().width()).max().orElse(0);
         double width = Math.max(Math.max(widest, LEAST_WIDTH), Math.sqrt(area * SHAPE));
-        String title = new LabelText(content, options).titleAndBody();
-        String pieces = words.say(
-                "sheet-description",
-                "All pieces, true to scale: {pieces}.",
-                "pieces",
-                Words.spoken(content.pieces().stream().map(Piece::name).toList()));
-        return scene(title, described(pieces, content, words), blocks, figures, width);
+        return scene(parts.titleAndBody(), described(pieces, parts.content(), words), blocks, figures, width);
     }
 
     /**

@@ -32,6 +32,7 @@ final class TitleBlock {
         lines.add(new LabelLine(Role.SHEET_TITLE, content.title()));
         addWarnings(lines);
         addBody(lines);
+        addNotes(lines);
         label(lines, content.note());
         addChoices(lines);
         if (!content.leftOut().isEmpty()) {
@@ -57,6 +58,7 @@ final class TitleBlock {
                         "number",
                         words.number(content.pieces().indexOf(piece) + 1, content.pieceCount())));
         addBody(lines);
+        addNotes(lines);
         addChoices(lines);
         addEstimated(lines);
         addFingerprint(lines);
@@ -111,6 +113,10 @@ final class TitleBlock {
         if (options.showBody()) {
             label(lines, content.body().isBlank() ? "" : words.forBody(content.body()));
         }
+    }
+
+    private void addNotes(List<LabelLine> lines) {
+        content.notes().forEach(phrase -> lines.add(new LabelLine(Role.WARNING, words.say(phrase))));
     }
 
     private void addChoices(List<LabelLine> lines) {

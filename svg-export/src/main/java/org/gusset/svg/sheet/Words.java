@@ -209,6 +209,14 @@ final class Words {
                 return say("line-pleat", "pleat: fold, and where it comes to lie");
             case PLACED_PIECE:
                 return say("line-placed", "another piece, placed here");
+            case BALANCE:
+                return say("line-balance", "balance line, to be marked through");
+            case OLD_LINE:
+                return say("line-old", "old line, before the fitting correction");
+            case NEST_POINT:
+                return say("line-nest-point", "point at which the sizes lie on one another");
+            case SIZES_TOGETHER:
+                return say("line-together", "several sizes at once");
             default:
                 return role.className();
         }

@@ -2,6 +2,7 @@ package org.gusset.svg.style;
 
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import org.gusset.svg.scene.Role;
 
@@ -35,7 +36,11 @@ public record StyleTable(Map<Role, Pen> pens, Map<Role, Lettering> letterings) {
     /**
      * Black ink on white. The kinds of line follow the habit of technical drawing (ISO 128, from memory): unbroken for real
      * edges, dashed for what lies within, long dash and dot for a line of symmetry, long dash and two dots for the
-     * outline of a neighbouring part, light and unbroken for construction. Nothing that is cut along is broader than 0.3 mm.
+     * outline of a neighbouring part, light and unbroken for construction. Nothing that is cut along is broader than 0.35 mm.
+     *
+     * <p>Sizes that are laid on one another differ in two ways: six rows of dashes, each in a thin and a thick line (0.18 mm and
+     * 0.35 mm, two steps apart in the same standard), so dealt out that neighbouring sizes differ in both. None is unbroken: an
+     * unbroken line is several sizes at once.
      */
     public static StyleTable drafting() {
         Map<Role, Pen> pens = new EnumMap<>(Role.class);
@@ -52,6 +57,11 @@ public record StyleTable(Map<Role, Pen> pens, Map<Role, Lettering> letterings) {
         pens.put(Role.GATHERS, Pen.dashed(0.3, 0.8, 1.2));
         pens.put(Role.PLEAT, Pen.solid(0.2));
         pens.put(Role.PLACED_PIECE, Pen.dashed(0.25, 9.0, 1.5, 0.8, 1.5, 0.8, 1.5));
+        sizes(pens);
+        pens.put(Role.SIZES_TOGETHER, Pen.solid(0.3));
+        pens.put(Role.NEST_POINT, Pen.solid(0.25));
+        pens.put(Role.BALANCE, Pen.dashed(0.2, 24.0, 3.0));
+        pens.put(Role.OLD_LINE, Pen.dashed(0.13, 1.0, 1.0));
         pens.put(Role.CONSTRUCTION, Pen.solid(0.13));
         pens.put(Role.LEADER, Pen.solid(0.18));
         pens.put(Role.SEAM_ROD, Pen.solid(0.3));
@@ -71,11 +81,39 @@ public record StyleTable(Map<Role, Pen> pens, Map<Role, Lettering> letterings) {
         letterings.put(Role.CUT_COUNT, Lettering.bold(5));
         letterings.put(Role.LABEL, Lettering.plain(5));
         letterings.put(Role.CAPTION, Lettering.plain(4.5));
+        letterings.put(Role.SIZE_NAME, Lettering.bold(4));
         letterings.put(Role.JOIN_LETTER, Lettering.bold(4));
         letterings.put(Role.PAGE_NAME, Lettering.bold(8));
         letterings.put(Role.TEST_WORDS, Lettering.plain(4));
         letterings.put(Role.SMALL_PRINT, Lettering.plain(3.5));
         return new StyleTable(pens, letterings);
+    }
+
+    private static void sizes(Map<Role, Pen> pens) {
+        double thin = 0.18;
+        double thick = 0.35;
+        Double[] shortDashes = {3.0, 2.0};
+        Double[] longDashes = {12.0, 2.5};
+        Double[] dots = {0.8, 1.6};
+        Double[] dashAndDot = {7.0, 1.8, 0.8, 1.8};
+        Double[] dashAndTwoDots = {16.0, 1.6, 0.8, 1.6, 0.8, 1.6};
+        Double[] pairs = {4.0, 1.2, 4.0, 5.0};
+        List<Pen> all = List.of(
+                Pen.dashed(thick, shortDashes),
+                Pen.dashed(thin, dashAndDot),
+                Pen.dashed(thick, longDashes),
+                Pen.dashed(thin, dots),
+                Pen.dashed(thick, dashAndTwoDots),
+                Pen.dashed(thin, pairs),
+                Pen.dashed(thick, dots),
+                Pen.dashed(thin, longDashes),
+                Pen.dashed(thick, dashAndDot),
+                Pen.dashed(thin, shortDashes),
+                Pen.dashed(thick, pairs),
+                Pen.dashed(thin, dashAndTwoDots));
+        for (int i = 0; i < all.size(); i++) {
+            pens.put(Role.size(i), all.get(i));
+        }
     }
 
     /**

@@ -225,7 +225,8 @@ public final class Lowering {
                     steps,
                     piece.outline(),
                     takenUp(piece),
-                    piece.strip()));
+                    piece.strip(),
+                    piece.facing()));
         }
     }
 

@@ -77,6 +77,7 @@ public record CheckedDraft(
      * @param outline the names of its edges
      * @param takenUp darts, gathers and pleats by the edge that they make shorter
      * @param strip true for a strip
+     * @param facing true for a part taken from within a distance of another piece's edge
      */
     public record Piece(
             Symbol symbol,
@@ -86,7 +87,8 @@ public record CheckedDraft(
             List<Step> steps,
             List<String> outline,
             Map<String, List<Symbol>> takenUp,
-            boolean strip) {
+            boolean strip,
+            boolean facing) {
         public Piece {
             named = List.copyOf(named);
             steps = List.copyOf(steps);

@@ -58,6 +58,7 @@ final class Layouts {
         private final List<Assembly.MarkInput> marks = new ArrayList<>();
         private final List<Integer> fullness = new ArrayList<>();
         private final List<Integer> labels = new ArrayList<>();
+        private Optional<Integer> nest = Optional.empty();
 
         Reading(PieceBody body, Scope scope, Set<Symbol> uses) {
             this.body = body;
@@ -115,6 +116,7 @@ final class Layouts {
                     marks,
                     fullness,
                     labels,
+                    nest,
                     mirror);
             return in.broken() ? new Term.Broken(head) : new Term.Made(assembly, in.terms(), Type.PIECE, "", head);
         }
@@ -154,9 +156,9 @@ final class Layouts {
                 }
             } else if (statement instanceof Statement.Label label) {
                 labels.add(in.add(expressions.words(label.words(), at)));
-            } else if (statement instanceof Statement.Nest nest) {
-                shape(expressions.point(nest.at(), at, "What stands after `nest at`"), at);
-                messages.tell(ResolveCode.NOT_CHECKED, nest.span(), "form", "nest");
+            } else if (statement instanceof Statement.Nest nested) {
+                Term point = expressions.point(nested.at(), at, "What stands after `nest at`");
+                nest = Optional.of(shape(moved(point, at), at));
             }
         }
 

@@ -187,8 +187,12 @@ final class PieceBody {
                 messages.tell(twice);
                 return;
             }
-        } else if (statement instanceof Statement.Outline || statement instanceof Statement.Grain) {
-            String what = statement instanceof Statement.Outline ? "its outline" : "its grain";
+        } else if (statement instanceof Statement.Outline
+                || statement instanceof Statement.Grain
+                || statement instanceof Statement.Nest) {
+            String what = statement instanceof Statement.Outline
+                    ? "its outline"
+                    : statement instanceof Statement.Grain ? "its grain" : "its nesting point";
             for (Entry entry : entries) {
                 if (entry.statement().getClass().equals(statement.getClass())) {
                     messages.tell(Diagnostic.of(ResolveCode.SAID_TWICE, statement.span(), "piece", name(), "what", what)
@@ -208,7 +212,8 @@ final class PieceBody {
     private static boolean replacedInPart(Statement statement) {
         return statement instanceof Statement.Cut
                 || statement instanceof Statement.Allow
-                || statement instanceof Statement.Grain;
+                || statement instanceof Statement.Grain
+                || statement instanceof Statement.Nest;
     }
 
     /** Takes entries away; true if there were any. */

@@ -45,7 +45,6 @@ public enum ResolveCode implements Code {
     MISPLACED_WAY("KND012", "A way such as `{text}` can stand after `heading` only."),
     MISPLACED_ALL("KND013", "`all` can stand in `length(...)`, `sewn(...)` and seams only."),
     NO_TITLE("KND014", Severity.WARNING, "The file has no `draft \"title\"`, so sheets cannot say what they show."),
-    NOT_CHECKED("KND015", Severity.WARNING, "`{form}` is understood, but this version does not check it yet."),
     NOT_UNKNOWN("NAM012", "`{name}` is no unknown of this piece, so it cannot be solved."),
     NEVER_SOLVED("NAM013", "The unknown `{name}` is never solved."),
     EQUATIONS("KND017", "{unknowns} and {equations}: they must be as many."),

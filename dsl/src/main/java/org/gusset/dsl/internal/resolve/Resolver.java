@@ -302,7 +302,12 @@ public final class Resolver {
             symbols.addAll(fullness.on(scope, edge));
             taken.put(edge, symbols);
         }
-        return new CheckedDraft.Piece(symbol, named(scope), condition, mirror, steps, outline, taken, isStrip(body));
+        return new CheckedDraft.Piece(
+                symbol, named(scope), condition, mirror, steps, outline, taken, isStrip(body), isFacing(body));
+    }
+
+    private static boolean isFacing(PieceBody body) {
+        return body.piece().origin().orElse(null) instanceof Statement.TakenWithin;
     }
 
     private static boolean isStrip(PieceBody body) {
