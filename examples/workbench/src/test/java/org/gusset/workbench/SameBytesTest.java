@@ -29,8 +29,8 @@ import org.junit.jupiter.params.provider.MethodSource;
  * else is looked for beside the one that runs.
  */
 class SameBytesTest {
-    private static final Path KEPT = Fitted.EXAMPLES.resolve(
-            "workbench/src/test/resources/org/gusset/workbench/sums-of-shipped-drafts.txt");
+    private static final Path KEPT =
+            Fitted.EXAMPLES.resolve("workbench/src/test/resources/org/gusset/workbench/sums-of-shipped-drafts.txt");
 
     private static final int THREADS = 2;
     private static final int ROUNDS = 3;

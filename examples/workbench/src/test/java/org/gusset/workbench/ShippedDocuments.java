@@ -54,8 +54,7 @@ final class ShippedDocuments {
 
     /** The measuring card of a draft, which is the same for all bodies: {@code card 1}. */
     static Map<String, String> card(Draft draft) {
-        return form(
-                "card", FormPages.of(MeasuringCard.of(Needs.of(draft, Choices.none()), STYLE)));
+        return form("card", FormPages.of(MeasuringCard.of(Needs.of(draft, Choices.none()), STYLE)));
     }
 
     private static Map<String, String> form(String name, List<Scene> pages) {
