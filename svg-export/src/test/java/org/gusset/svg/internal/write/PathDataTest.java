@@ -1,6 +1,7 @@
 package org.gusset.svg.internal.write;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Random;
@@ -44,9 +45,31 @@ class PathDataTest {
     void aQuarterArcGoesTheWayItIsSwept() {
         // Anticlockwise as seen from right (10, 0) to up (0, -10): sweep flag 0, since y counts down.
         assertThat(PathData.of(Path.of(new ArcSegment(new Point(0, 0), 10, 0, 90))))
-                .isEqualTo("M10 0 A10 10 0 0 0 0 -10");
+                .isEqualTo("M10 0 A10 10 0 0 0 7.0711 -7.0711 A10 10 0 0 0 0 -10");
         assertThat(PathData.of(Path.of(new ArcSegment(new Point(0, 0), 10, 0, -90))))
-                .isEqualTo("M10 0 A10 10 0 0 1 0 10");
+                .isEqualTo("M10 0 A10 10 0 0 1 7.0711 7.0711 A10 10 0 0 1 0 10");
+    }
+
+    /**
+     * A viewer may draw each command as the cubic whose ends and tangents are the arc's and whose middle lies on it, with handles of
+     * 4/3 tan(sweep/4) of the radius (school geometry).
+     */
+    @Test
+    void aCommandDrawnAsOneCubicStaysOnTheCircle() {
+        double radius = 1200;
+        double sweep = 180;
+        String data = PathData.of(Path.of(new ArcSegment(new Point(0, 0), radius, 0, sweep)));
+        double one = Math.toRadians(sweep / data.chars().filter(c -> c == 'A').count());
+        double handle = 4.0 / 3 * Math.tan(one / 4) * radius;
+        Point end = new Point(radius * Math.cos(one), radius * Math.sin(one));
+        CubicSegment cubic = new CubicSegment(
+                new Point(radius, 0),
+                new Point(radius, handle),
+                new Point(end.x() + handle * Math.sin(one), end.y() - handle * Math.cos(one)),
+                end);
+        for (int i = 0; i <= 100; i++) {
+            assertThat(cubic.at(i / 100.0).distance(new Point(0, 0))).isCloseTo(radius, within(0.01));
+        }
     }
 
     @ParameterizedTest
@@ -75,7 +98,7 @@ class PathDataTest {
         for (int i = 1; i < read.size(); i++) {
             length += read.get(i).distance(read.get(i - 1));
         }
-        // A chord of 90/64 degrees is shorter than its arc by less than 3e-5 of it.
+        // A chord of 45/64 degrees is shorter than its arc by less than 3e-5 of it.
         assertThat(length).isBetween(arc.length() * (1 - 3e-5) - 0.001, arc.length() + 0.001);
         int middle = (read.size() - 1) / 2;
         if (Math.abs(sweep) <= 90) {

@@ -1,0 +1,113 @@
+package org.gusset.workbench;
+
+import com.fasterxml.jackson.jr.ob.JSON;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.gusset.core.chalk.ChalkLine;
+import org.gusset.core.chalk.ChalkList;
+import org.gusset.core.chalk.Tape;
+import org.gusset.core.draft.Choices;
+import org.gusset.core.draft.Draft;
+import org.gusset.core.draft.Drawing;
+import org.gusset.core.draft.Needs;
+import org.gusset.core.measure.LengthStyle;
+import org.gusset.core.measure.Measurements;
+import org.gusset.svg.Svg;
+import org.gusset.svg.page.PageOptions;
+import org.gusset.svg.page.Paper;
+import org.gusset.svg.scene.Scene;
+import org.gusset.svg.sheet.FormPages;
+import org.gusset.svg.sheet.MeasuringCard;
+import org.gusset.svg.sheet.SewingSheet;
+import org.gusset.svg.sheet.SheetOptions;
+import org.gusset.svg.style.StyleTable;
+
+/** All that is drawn and written of a shipped draft for one body, by the name of the document. */
+final class ShippedDocuments {
+    private static final LengthStyle STYLE = LengthStyle.CM;
+    private static final SheetOptions OPTIONS = SheetOptions.defaults().withLengths(STYLE);
+
+    private ShippedDocuments() {}
+
+    /**
+     * The SVG documents of a drawing: {@code sheet}, {@code piece Back} and so on, {@code seams}, {@code page 1-1} and so on on A4, and
+     * {@code sewing 1}.
+     */
+    static Map<String, String> pictures(Drawing drawing) {
+        Map<String, String> all = new LinkedHashMap<>();
+        all.put("sheet", Svg.sheet(drawing));
+        Svg.pieces(drawing, OPTIONS).forEach((name, svg) -> all.put("piece " + name, svg));
+        all.put("seams", Svg.seams(drawing, OPTIONS));
+        Svg.pages(drawing, OPTIONS, PageOptions.of(Paper.parse("A4").orThrow()))
+                .orThrow()
+                .forEach((name, svg) -> all.put("page " + name, svg));
+        all.putAll(form("sewing", FormPages.of(SewingSheet.of(drawing, OPTIONS))));
+        return all;
+    }
+
+    /** The measuring card of a draft, which is the same for all bodies: {@code card 1}. */
+    static Map<String, String> card(Draft draft) {
+        return form("card", FormPages.of(MeasuringCard.of(Needs.of(draft, Choices.none()), STYLE)));
+    }
+
+    private static Map<String, String> form(String name, List<Scene> pages) {
+        Map<String, String> all = new LinkedHashMap<>();
+        for (int i = 0; i < pages.size(); i++) {
+            all.put(name + " " + (i + 1), Svg.write(pages.get(i), StyleTable.drafting()));
+        }
+        return all;
+    }
+
+    /** The chalk list as text. */
+    static String chalk(Drawing drawing) {
+        StringWriter text = new StringWriter();
+        PrintWriter lines = new PrintWriter(text);
+        new ChalkText(lines, ChalkList.of(drawing, ChalkLine.CUTTING, Tape.of(STYLE.unit())), STYLE).print(drawing);
+        lines.flush();
+        return text.toString().replace(System.lineSeparator(), "\n");
+    }
+
+    /** Every value with all its digits. */
+    static String values(Drawing drawing) {
+        try {
+            return JSON.std.asString(ValuesJson.of(drawing));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** The documents of one body in few parts, each with all that belongs to it in a row. */
+    static Map<String, String> parts(Draft draft, Measurements body) {
+        Drawing drawing = draft.evaluate(body, Choices.none()).orThrow();
+        Map<String, StringBuilder> texts = new LinkedHashMap<>();
+        pictures(drawing)
+                .forEach((name, svg) -> texts.computeIfAbsent(part(name), n -> new StringBuilder())
+                        .append(svg));
+        Map<String, String> all = new LinkedHashMap<>();
+        texts.forEach((name, text) -> all.put(name, text.toString()));
+        all.put("chalk", chalk(drawing));
+        all.put("values", values(drawing));
+        return all;
+    }
+
+    private static String part(String document) {
+        return switch (document.split(" ", 2)[0]) {
+            case "piece" -> "pieces";
+            case "page" -> "pages";
+            default -> document.split(" ", 2)[0];
+        };
+    }
+
+    /** Writes the sums of all shipped drafts to the standard output, so that another JDK can be asked for them. */
+    public static void main(String[] args) {
+        PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
+        Sums.ofAll().forEach(out::println);
+    }
+}
