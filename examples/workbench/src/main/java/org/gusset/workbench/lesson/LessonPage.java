@@ -48,28 +48,29 @@ public final class LessonPage {
         top(out, forWhom);
         out.append("<div class=\"desk\">\n<div class=\"side\" id=\"side\">\n").append(steps.list());
         form.ifPresent(f -> out.append(f.html()));
+        foot(out);
         out.append("</div>\n").append(steps.main()).append("</div>\n");
         out.append("""
-                <div class="bar" role="group" aria-label="Walk through the lesson">
+                <nav class="bar" aria-label="Walk through the lesson">
                 <button type="button" id="back">Back</button>
                 <p id="place"></p>
                 <button type="button" id="next">Next</button>
-                </div>
                 <p class="out-of-sight" id="said" role="status" aria-live="polite"></p>
+                </nav>
                 """);
-        out.append("<footer class=\"foot\">");
-        if (!lesson.fingerprint().isEmpty()) {
-            out.append("<p>fingerprint ")
-                    .append(Html.escape(lesson.fingerprint()))
-                    .append("</p>");
-        }
-        out.append(
-                        "<p class=\"with-script\">Arrow keys left and right go back and on, Home and End to the first and last step.")
-                .append("</p></footer>\n");
         return out.append("<script>")
                 .append(script)
                 .append("</script>\n</body>\n</html>\n")
                 .toString();
+    }
+
+    private void foot(StringBuilder out) {
+        out.append("<footer class=\"foot\">\n<p class=\"with-script\">Arrow keys left and right go back and on, "
+                + "Home and End to the first and last step.</p>\n");
+        if (!lesson.fingerprint().isEmpty()) {
+            out.append("<p>fingerprint ").append(Html.escape(lesson.fingerprint())).append("</p>\n");
+        }
+        out.append("</footer>\n");
     }
 
     private void top(StringBuilder out, String forWhom) {

@@ -193,7 +193,7 @@
   function around() {
     const top = document.querySelector('header.top').offsetHeight;
     const bar = document.querySelector('.bar').offsetHeight;
-    root.style.setProperty('--around', 'calc(' + (top + bar) + 'px + 1.6rem)');
+    root.style.setProperty('--around', 'calc(' + (top + bar) + 'px + 2.5rem)');
   }
   window.addEventListener('resize', around);
 
@@ -310,5 +310,7 @@
   sized();
   show(Math.max(fromAddress(), 0), {first: true});
   // The step of the address is shown already; the head of the page shall not be scrolled away for it.
-  window.addEventListener('load', () => window.scrollTo(0, 0));
+  window.addEventListener('load', () => {
+    requestAnimationFrame(() => requestAnimationFrame(() => window.scrollTo(0, 0)));
+  });
 })();
