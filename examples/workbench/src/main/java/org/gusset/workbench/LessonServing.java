@@ -8,7 +8,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.function.Function;
 import org.gusset.core.draft.Drawing;
 import org.gusset.core.measure.LengthStyle;
-import org.gusset.workbench.lesson.Lesson;
+import org.gusset.workbench.lesson.LessonContent;
 import org.gusset.workbench.lesson.LessonServer;
 import org.gusset.workbench.lesson.LessonSession;
 
@@ -19,7 +19,7 @@ final class LessonServing {
     private LessonServing() {}
 
     /** A session whose measures are read as those of a table. */
-    static LessonSession session(Drawing drawing, LengthStyle style, Function<Drawing, Lesson> teaching) {
+    static LessonSession session(Drawing drawing, LengthStyle style, Function<Drawing, LessonContent> teaching) {
         return new LessonSession(
                 drawing,
                 style,

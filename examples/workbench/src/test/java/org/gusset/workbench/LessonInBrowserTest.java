@@ -20,11 +20,11 @@ import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
 import org.gusset.core.draft.Drawing;
 import org.gusset.core.measure.LengthStyle;
-import org.gusset.workbench.lesson.Lesson;
+import org.gusset.svg.sheet.SheetOptions;
+import org.gusset.workbench.lesson.LessonContent;
 import org.gusset.workbench.lesson.LessonFrame;
 import org.gusset.workbench.lesson.LessonPage;
 import org.gusset.workbench.lesson.LessonServer;
-import org.gusset.workbench.lesson.PlainFrames;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -51,12 +51,12 @@ class LessonInBrowserTest {
                         && Files.isDirectory(BROWSER.resolve("node_modules/axe-core")),
                 "skipped: `npm ci` was not run in examples/workbench/src/test/browser");
         Drawing drawing = Smock.drawing();
-        Lesson lesson = PlainFrames.lesson(drawing);
+        LessonContent lesson = teaching(drawing);
         Path page = Files.writeString(folder.resolve("lesson.html"), LessonPage.of(lesson));
         Path expected = Files.writeString(folder.resolve("expected.json"), JSON.std.asString(expected(lesson)));
         Path told = folder.resolve("told.txt");
         try (LessonServer server =
-                LessonServing.start(LessonServing.session(drawing, LengthStyle.CM, PlainFrames::lesson), 0)) {
+                LessonServing.start(LessonServing.session(drawing, LengthStyle.CM, LessonInBrowserTest::teaching), 0)) {
             Process run = new ProcessBuilder(
                             node.orElseThrow().toString(),
                             BROWSER.resolve("lesson.mjs").toString(),
@@ -79,8 +79,12 @@ class LessonInBrowserTest {
         }
     }
 
+    private static LessonContent teaching(Drawing drawing) {
+        return LessonPages.content(drawing, LengthStyle.CM, SheetOptions.defaults());
+    }
+
     /** What each step must show, taken from the frames and not from the page. */
-    private static List<Map<String, Object>> expected(Lesson lesson) {
+    private static List<Map<String, Object>> expected(LessonContent lesson) {
         List<Map<String, Object>> steps = new ArrayList<>();
         for (LessonFrame frame : lesson.frames()) {
             Map<String, Object> step = new LinkedHashMap<>();
@@ -93,6 +97,7 @@ class LessonInBrowserTest {
                     frame.told().stream().map(LessonFrame.Told::sentence).toList());
             Set<String> drawn = new LinkedHashSet<>();
             NAMED.matcher(frame.svg()).results().forEach(m -> drawn.add(m.group(1)));
+            step.put("pictured", !frame.svg().isEmpty());
             step.put("drawn", List.copyOf(drawn));
             steps.add(step);
         }

@@ -13,6 +13,7 @@ import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
+import org.jspecify.annotations.Nullable;
 import org.w3c.dom.Attr;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -128,13 +129,29 @@ final class EmbeddedPicture {
     }
 
     private void root(Element root, String label) {
-        boolean named = root.hasAttribute("aria-labelledby") || root.hasAttribute("aria-label");
         root.setAttribute("role", "img");
-        if (!named) {
-            root.setAttribute("aria-label", label);
-        }
         root.setAttribute("focusable", "false");
+        // Its description is left where it is: as part of the name it would be read out each time.
+        Element title = child(root, "title");
+        root.removeAttribute("aria-labelledby");
+        if (title == null) {
+            root.setAttribute("aria-label", label);
+        } else {
+            if (!title.hasAttribute("id")) {
+                title.setAttribute("id", "title");
+            }
+            root.setAttribute("aria-labelledby", title.getAttribute("id"));
+        }
         element(root);
+    }
+
+    private static @Nullable Element child(Element parent, String tag) {
+        for (Node child = parent.getFirstChild(); child != null; child = child.getNextSibling()) {
+            if (child instanceof Element element && element.getTagName().equals(tag)) {
+                return element;
+            }
+        }
+        return null;
     }
 
     private void element(Element element) {

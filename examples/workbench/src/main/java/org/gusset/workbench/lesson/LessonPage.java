@@ -7,11 +7,11 @@ import java.util.Optional;
  * no others. Without a script all steps stand below one another. Everything that comes out of a draft is escaped.
  */
 public final class LessonPage {
-    private final Lesson lesson;
+    private final LessonContent lesson;
     private final PageSteps steps;
     private final Optional<MeasureForm> form;
 
-    private LessonPage(Lesson lesson, Optional<MeasureForm> form) {
+    private LessonPage(LessonContent lesson, Optional<MeasureForm> form) {
         this.lesson = lesson;
         this.steps = new PageSteps(lesson.frames());
         this.form = form;
@@ -22,12 +22,12 @@ public final class LessonPage {
      *
      * @throws IllegalArgumentException if a picture is not well-formed SVG, or holds what does more than draw
      */
-    public static String of(Lesson lesson) {
+    public static String of(LessonContent lesson) {
         return new LessonPage(lesson, Optional.empty()).html();
     }
 
     /** The page as the workbench serves it, with a form of measures and choices. */
-    static String served(Lesson lesson, MeasureForm form) {
+    static String served(LessonContent lesson, MeasureForm form) {
         return new LessonPage(lesson, Optional.of(form)).html();
     }
 
@@ -68,7 +68,9 @@ public final class LessonPage {
         out.append("<footer class=\"foot\">\n<p class=\"with-script\">Arrow keys left and right go back and on, "
                 + "Home and End to the first and last step.</p>\n");
         if (!lesson.fingerprint().isEmpty()) {
-            out.append("<p>fingerprint ").append(Html.escape(lesson.fingerprint())).append("</p>\n");
+            out.append("<p>fingerprint ")
+                    .append(Html.escape(lesson.fingerprint()))
+                    .append("</p>\n");
         }
         out.append("</footer>\n");
     }

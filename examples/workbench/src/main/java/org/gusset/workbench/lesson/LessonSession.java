@@ -29,12 +29,12 @@ public final class LessonSession {
 
     private final LengthStyle style;
     private final AmountReading amounts;
-    private final Function<Drawing, Lesson> teaching;
+    private final Function<Drawing, LessonContent> teaching;
     private final FormFields fields;
     private final Measurements table;
     private final Choices set;
     private Drawing drawing;
-    private Lesson lesson;
+    private LessonContent lesson;
     private Map<String, String> written = Map.of();
     private List<MeasureForm.Message> messages = List.of();
     private String outcome = "";
@@ -47,7 +47,8 @@ public final class LessonSession {
      * @param amounts reads the measures that are written
      * @param teaching makes the lesson of a drawing
      */
-    public LessonSession(Drawing first, LengthStyle style, AmountReading amounts, Function<Drawing, Lesson> teaching) {
+    public LessonSession(
+            Drawing first, LengthStyle style, AmountReading amounts, Function<Drawing, LessonContent> teaching) {
         this.style = style;
         this.amounts = amounts;
         this.teaching = teaching;

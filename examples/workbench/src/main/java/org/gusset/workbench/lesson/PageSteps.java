@@ -5,23 +5,25 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** The steps of a lesson as HTML, and the list to jump to them. Everything that a draft says is escaped. */
 final class PageSteps {
     private final List<LessonFrame> frames;
     private final Map<String, String> scopes = new LinkedHashMap<>();
-    private final List<EmbeddedPicture> pictures = new ArrayList<>();
+    private final List<Optional<EmbeddedPicture>> pictures = new ArrayList<>();
 
     PageSteps(List<LessonFrame> frames) {
         this.frames = frames;
         for (int i = 0; i < frames.size(); i++) {
             LessonFrame frame = frames.get(i);
-            EmbeddedPicture picture =
-                    EmbeddedPicture.of(frame.svg(), id(i) + "-", frame.piece() + ": " + frame.title());
+            Optional<EmbeddedPicture> picture = frame.svg().isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(EmbeddedPicture.of(frame.svg(), id(i) + "-", frame.title()));
             pictures.add(picture);
-            if (!picture.rules("").isBlank()) {
-                scopes.computeIfAbsent(bound(i), rules -> "look-" + (scopes.size() + 1));
+            if (!bound(picture).isBlank()) {
+                scopes.computeIfAbsent(bound(picture), rules -> "look-" + (scopes.size() + 1));
             }
         }
     }
@@ -31,8 +33,8 @@ final class PageSteps {
     }
 
     /** The rules of a picture; those that name ids are its own, others are shared by all pictures that have the same. */
-    private String bound(int index) {
-        return pictures.get(index).rules(".SCOPE");
+    private static String bound(Optional<EmbeddedPicture> picture) {
+        return picture.map(p -> p.rules(".SCOPE")).orElse("");
     }
 
     /** The style rules that the pictures brought along. */
@@ -52,7 +54,10 @@ final class PageSteps {
             if (!frame.piece().equals(piece)) {
                 out.append(piece == null ? "" : "</ol>\n");
                 piece = frame.piece();
-                out.append("<h3>").append(Html.escape(spoken(piece))).append("</h3>\n<ol>\n");
+                if (!piece.isEmpty()) {
+                    out.append("<h3>").append(Html.escape(spoken(piece))).append("</h3>\n");
+                }
+                out.append("<ol>\n");
             }
             out.append("<li><a href=\"#")
                     .append(id(i))
@@ -78,24 +83,24 @@ final class PageSteps {
 
     private void step(StringBuilder out, int index) {
         LessonFrame frame = frames.get(index);
-        EmbeddedPicture picture = pictures.get(index);
+        Optional<EmbeddedPicture> picture = pictures.get(index);
         String id = id(index);
-        out.append("<section class=\"step\" id=\"").append(id).append("\" data-piece=\"");
-        out.append(Html.escape(spoken(frame.piece())))
-                .append("\" aria-labelledby=\"")
-                .append(id);
-        out.append("-heading\">\n<figure class=\"picture");
-        String look = scopes.get(bound(index));
-        out.append(look == null ? "" : " " + look)
-                .append("\">")
-                .append(picture.html())
-                .append("</figure>\n");
-        out.append("<div class=\"words\">\n<p class=\"where\">").append(Html.escape(spoken(frame.piece())));
-        out.append(", step ")
-                .append(index + 1)
-                .append(" of ")
-                .append(frames.size())
-                .append("</p>\n");
+        String piece = spoken(frame.piece());
+        out.append("<section class=\"step")
+                .append(picture.isEmpty() ? " unpictured" : "")
+                .append("\" id=\"");
+        out.append(id).append("\" data-piece=\"").append(Html.escape(piece)).append("\" aria-labelledby=\"");
+        out.append(id).append("-heading\">\n");
+        picture.ifPresent(p -> {
+            String look = scopes.get(bound(picture));
+            out.append("<figure class=\"picture")
+                    .append(look == null ? "" : " " + look)
+                    .append("\">");
+            out.append(p.html()).append("</figure>\n");
+        });
+        out.append("<div class=\"words\">\n<p class=\"where\">");
+        out.append(piece.isEmpty() ? "Step " : Html.escape(piece) + ", step ");
+        out.append(index + 1).append(" of ").append(frames.size()).append("</p>\n");
         out.append("<h2 id=\"").append(id).append("-heading\" tabindex=\"-1\">").append(Html.escape(frame.title()));
         out.append("</h2>\n");
         if (!frame.says().isEmpty()) {
@@ -105,31 +110,34 @@ final class PageSteps {
                             out.append("<p>").append(Html.escape(words)).append("</p>"));
             out.append("</div>\n");
         }
+        told(out, frame, picture.map(EmbeddedPicture::places).orElse(Map.of()));
+        out.append("</div>\n</section>\n");
+    }
+
+    private static void told(StringBuilder out, LessonFrame frame, Map<String, String> places) {
         Set<String> fresh = new LinkedHashSet<>();
         if (!frame.told().isEmpty()) {
             out.append("<dl class=\"told\">\n");
             for (LessonFrame.Told told : frame.told()) {
                 fresh.add(told.name());
-                out.append("<div><dt>").append(key(told.name(), picture)).append("</dt><dd>");
+                out.append("<div><dt>").append(key(told.name(), places)).append("</dt><dd>");
                 out.append(Html.escape(told.sentence())).append("</dd></div>\n");
             }
             out.append("</dl>\n");
         }
-        List<String> before = picture.places().keySet().stream()
-                .filter(n -> !fresh.contains(n))
-                .toList();
+        List<String> before =
+                places.keySet().stream().filter(n -> !fresh.contains(n)).toList();
         if (!before.isEmpty()) {
             out.append("<details class=\"before\"><summary>Already on the table</summary>\n<ul>\n");
-            before.forEach(name -> out.append("<li>").append(key(name, picture)).append("</li>\n"));
+            before.forEach(name -> out.append("<li>").append(key(name, places)).append("</li>\n"));
             out.append("</ul>\n</details>\n");
         }
-        out.append("</div>\n</section>\n");
     }
 
     /** A name that leads to its place in the picture, or just the name if it has none there. */
-    private static String key(String name, EmbeddedPicture picture) {
-        String place = picture.places().get(name);
-        String words = Html.escape(spoken(name));
+    private static String key(String name, Map<String, String> places) {
+        String place = places.get(name);
+        String words = Html.escape(name);
         return place == null
                 ? words
                 : "<a class=\"key\" href=\"#" + Html.escape(place) + "\" data-name=\"" + Html.escape(name) + "\">"

@@ -55,7 +55,7 @@
     if (!how.first) {
       if (!how.kept) {
         window.scrollTo(0, 0);
-        announce(count + '. ' + step.dataset.piece + ': ' + heading(step) + '.');
+        announce(count + '. ' + (step.dataset.piece ? step.dataset.piece + ': ' : '') + heading(step) + '.');
       }
       keepInAddress(step.id);
     }

@@ -14,7 +14,7 @@ public final class PlainFrames {
     private PlainFrames() {}
 
     /** The lesson of a drawing. */
-    public static Lesson lesson(Drawing drawing) {
+    public static LessonContent lesson(Drawing drawing) {
         List<LessonFrame> frames = new ArrayList<>();
         List<TraceLine> trace = drawing.trace(LengthStyle.CM);
         for (Step step : drawing.steps()) {
@@ -27,7 +27,7 @@ public final class PlainFrames {
             frames.add(
                     new LessonFrame(frames.size() + 1, step.piece(), step.title(), says, told, picture(drawing, step)));
         }
-        return new Lesson(
+        return new LessonContent(
                 drawing.title(), drawing.measurements().body(), drawing.note(), drawing.fingerprint(), frames);
     }
 

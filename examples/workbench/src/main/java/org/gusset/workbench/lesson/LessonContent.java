@@ -11,8 +11,8 @@ import java.util.List;
  * @param fingerprint what the draft's text, the choices and the version are known by
  * @param frames the steps, in the order of teaching
  */
-public record Lesson(String title, String body, String note, String fingerprint, List<LessonFrame> frames) {
-    public Lesson {
+public record LessonContent(String title, String body, String note, String fingerprint, List<LessonFrame> frames) {
+    public LessonContent {
         frames = List.copyOf(frames);
     }
 }
