@@ -156,13 +156,12 @@ final class Teaching {
                 lines |= !isPoint(drawn.get(name));
             }
         }
-        String piece = nodes.name().replace('_', ' ');
         if (points && !lines) {
-            return say("points", "{piece}: points", "piece", piece);
+            return say("points", "Points");
         }
         return lines && !points
-                ? say("lines", "{piece}: lines", "piece", piece)
-                : say("points-lines", "{piece}: points and lines", "piece", piece);
+                ? say("lines", "Lines")
+                : say("points-lines", "Points and lines");
     }
 
     private List<String> words(List<Handle<Phrase>> words) {

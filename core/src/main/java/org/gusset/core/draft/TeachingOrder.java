@@ -115,7 +115,8 @@ final class TeachingOrder {
         open.removeIf(n -> done.contains(n) || !(own.contains(n) || wanted.contains(n)));
         flush();
         List<String> told = ready(open);
-        late.addAll(open.stream().filter(own::contains).toList());
+        late.removeAll(told);
+        open.stream().filter(own::contains).forEach(late::add);
         if (!told.isEmpty() || (own.isEmpty() && spoken.test(number))) {
             groups.add(new Group(number, false, told));
         }
@@ -125,7 +126,7 @@ final class TeachingOrder {
     /** The names outside steps, not yet taught, that a name rests on. */
     private void outsideOf(String name, Set<String> found) {
         for (String need : needs.get(name)) {
-            boolean open = !done.contains(need) && !stepOf.containsKey(need) && !late.contains(need);
+            boolean open = !done.contains(need) && !stepOf.containsKey(need);
             if (open && found.add(need)) {
                 outsideOf(need, found);
             }
@@ -150,6 +151,7 @@ final class TeachingOrder {
             boolean ready = done.containsAll(needs.get(name));
             if (ready && !done.contains(name) && (wanted.contains(name) || beside.contains(name))) {
                 take(name, loose);
+                late.remove(name);
             }
         }
     }

@@ -35,6 +35,10 @@ final class Crowd {
         this.frame = frame;
     }
 
+    Box frame() {
+        return frame;
+    }
+
     List<Box> words() {
         return words;
     }

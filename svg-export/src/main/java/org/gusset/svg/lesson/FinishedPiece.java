@@ -11,6 +11,7 @@ import org.gusset.core.pattern.Notch;
 import org.gusset.core.pattern.Piece;
 import org.gusset.svg.scene.Ink;
 import org.gusset.svg.scene.Role;
+import org.gusset.svg.sheet.Outlines;
 import org.gusset.svg.style.StyleTable;
 
 /** Draws what makes a piece of its lines: the cutting line, the fold, notches, the grain and marks. */
@@ -70,11 +71,11 @@ final class FinishedPiece {
         }
     }
 
-    /** The outline has a name for each edge; a fold is drawn, since nothing is cut there. */
+    /** The outline has a name and an allowance for each edge. */
     private List<Ink> outline(Piece piece) {
         List<Ink> ink = new ArrayList<>();
         for (Edge edge : piece.edges()) {
-            Path path = line(ink, edge.onFold() ? Role.FOLD_NOW : Role.DRAWN_BEFORE, edge.path(), Crowd.LIGHT);
+            Path path = line(ink, Role.DRAWN_BEFORE, edge.path(), Crowd.LIGHT);
             labels.add(new Label("outline", Role.NAME_NOW, words.edge(edge), path));
         }
         return ink;
@@ -82,18 +83,8 @@ final class FinishedPiece {
 
     private List<Ink> allowances(Piece piece) {
         List<Ink> ink = new ArrayList<>();
-        for (Edge edge : piece.edges()) {
-            if (!edge.onFold()) {
-                crowd.add(edge.cut().transformed(frame.toPicture()), Crowd.STRONG);
-            }
-        }
-        boolean added = piece.edges().stream().anyMatch(e -> e.allowance().width() > 0);
-        if (added || piece.fold().isEmpty()) {
-            line(ink, Role.DRAWN_NOW, piece.cutting(), Crowd.STRONG);
-        } else {
-            piece.edges().stream()
-                    .filter(e -> !e.onFold())
-                    .forEach(e -> line(ink, Role.DRAWN_NOW, e.path(), Crowd.STRONG));
+        for (Ink.Stroke stroke : Outlines.cutting(piece)) {
+            line(ink, stroke.role() == Role.FOLD ? Role.FOLD_NOW : Role.DRAWN_NOW, stroke.path(), Crowd.STRONG);
         }
         return ink;
     }
@@ -127,10 +118,10 @@ final class FinishedPiece {
             if (from.distance(to) > 3 * GRAIN_HEAD) {
                 Vector way = to.minus(from).unit();
                 Path shaft = Path.line(from.plus(way.times(GRAIN_HEAD - 1)), to.plus(way.times(1 - GRAIN_HEAD)));
-                ink.add(Ink.Stroke.of(Role.GUIDE_NOW, shaft));
+                ink.add(Ink.Stroke.of(Role.GRAIN_NOW, shaft));
                 crowd.add(shaft, Crowd.STRONG);
-                ink.add(Dimensions.head(Role.GUIDE_NOW, to, way, GRAIN_HEAD));
-                ink.add(Dimensions.head(Role.GUIDE_NOW, from, way.opposite(), GRAIN_HEAD));
+                ink.add(Dimensions.head(Role.GRAIN_NOW, to, way, GRAIN_HEAD));
+                ink.add(Dimensions.head(Role.GRAIN_NOW, from, way.opposite(), GRAIN_HEAD));
                 labels.add(new Label("grain", Role.NAME_NOW, words.grain(grain.bias()), shaft));
             }
         });

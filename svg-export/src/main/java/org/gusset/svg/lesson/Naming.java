@@ -16,6 +16,11 @@ final class Naming {
     private static final double[] PLACES = {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.12, 0.88};
     private static final double LED = 6;
 
+    /** The most that a leader costs: rather one that crosses words than no name. */
+    private static final double CROSSED = 60;
+
+    private static final double GRID = 5;
+
     private final Crowd crowd;
     private final Point middle;
 
@@ -38,7 +43,7 @@ final class Naming {
                 option(words, point, way, gap, inward * 0.8 + gap * 0.7, options);
             }
         }
-        return set(words, options);
+        return set(words, point, options);
     }
 
     /** The words beside a line. */
@@ -54,21 +59,40 @@ final class Naming {
                 }
             }
         }
-        return set(words, options);
+        return set(words, line.at(line.length() / 2), options);
     }
 
     private void option(Lettered words, Point at, Vector way, double gap, double dislike, List<Option> options) {
         Box box = words.beside(at, way, gap);
         double cost = crowd.cost(box) + dislike;
         if (gap > LED && cost < Crowd.FORBIDDEN) {
-            cost += 3 + crowd.cost(leader(at, box), 0.3);
+            cost += 3 + Math.min(CROSSED, crowd.cost(leader(at, box), 0.3));
         }
         if (cost < Crowd.FORBIDDEN) {
             options.add(new Option(box, at, gap, cost));
         }
     }
 
-    private List<Ink> set(Lettered words, List<Option> options) {
+    /** Anywhere in the frame, the nearer the better. */
+    private void anywhere(Lettered words, Point at, List<Option> options) {
+        Box frame = crowd.frame();
+        for (double x = frame.left() + words.width() / 2; x <= frame.right() - words.width() / 2; x += GRID) {
+            for (double y = frame.top() + words.height() / 2; y <= frame.bottom() - words.height() / 2; y += GRID) {
+                Box box = words.box(new Point(x, y));
+                double gap = at.distance(new Point(x, y));
+                double cost = crowd.cost(box);
+                if (cost < Crowd.FORBIDDEN) {
+                    cost += gap * 0.7 + Math.min(CROSSED, crowd.cost(leader(at, box), 0.3));
+                    options.add(new Option(box, at, gap, cost));
+                }
+            }
+        }
+    }
+
+    private List<Ink> set(Lettered words, Point at, List<Option> options) {
+        if (options.isEmpty()) {
+            anywhere(words, at, options);
+        }
         Option best = null;
         for (Option option : options) {
             best = best == null || option.cost() < best.cost() ? option : best;
@@ -94,6 +118,6 @@ final class Naming {
         Vector way = to.minus(at);
         return way.length() < 3
                 ? Path.line(at, to.plus(Vector.RIGHT.times(0.01)))
-                : Path.line(at.plus(way.unit().times(2)), to);
+                : Path.line(at.plus(way.unit().times(1)), to);
     }
 }

@@ -64,6 +64,8 @@ public enum Role {
     GUIDE_NOW(false),
     /** In a lesson, a fold of the cloth that is new. */
     FOLD_NOW(false),
+    /** In a lesson, the arrow along the warp. */
+    GRAIN_NOW(false),
     /** In a lesson, a line to be marked that is new. */
     MARKED_NOW(false),
     /** The arrow of a measured distance. */

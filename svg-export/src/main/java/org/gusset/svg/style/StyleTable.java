@@ -71,6 +71,7 @@ public record StyleTable(Map<Role, Pen> pens, Map<Role, Lettering> letterings) {
         pens.put(Role.GUIDE_BEFORE, new Pen(0.35, List.of(5.0, 2.5), "#4d4d4d"));
         pens.put(Role.GUIDE_NOW, Pen.dashed(0.9, 7.0, 3.0));
         pens.put(Role.FOLD_NOW, Pen.dashed(1.3, 14.0, 3.0, 2.0, 3.0));
+        pens.put(Role.GRAIN_NOW, Pen.solid(0.9));
         pens.put(Role.MARKED_NOW, Pen.dashed(0.9, 4.0, 3.0));
         pens.put(Role.DIMENSION, Pen.solid(0.45));
         pens.put(Role.DIMENSION_REACH, Pen.solid(0.25));
