@@ -211,6 +211,8 @@ async function checks() {
     await axe(page, 'light by the switch where dark is liked');
     const size = () => page.evaluate(() => parseFloat(getComputedStyle(document.querySelector('.step.now h2')).fontSize));
     const plain = await size();
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('ArrowRight');
     for (let i = 0; i < 4; i++) await page.locator('#larger').click();
     assert.ok(await size() > 2 * plain, 'letters grow');
     await page.screenshot({path: join(shots, 'largest-1280.png')});
@@ -219,6 +221,30 @@ async function checks() {
     assert.ok(await size() > 2 * plain, 'and stay large');
     await close();
     done('dark, light and large letters are kept');
+  }
+
+  {
+    const {page, close} = await open(pageUrl + '#step-3');
+    const word = () => page.evaluate(() => document.querySelector('.step.now svg g.name text').getBoundingClientRect().height);
+    const inside = () => page.evaluate(() => {
+      const frame = document.querySelector('.step.now svg').getBoundingClientRect();
+      const fresh = new Set([...document.querySelectorAll('.step.now .told a.key')].map(a => a.dataset.name));
+      return [...document.querySelectorAll('.step.now svg g.name')].filter(g => fresh.has(g.dataset.name)).every(g => {
+        const box = g.getBoundingClientRect();
+        return box.left >= frame.left && box.right <= frame.right && box.top >= frame.top && box.bottom <= frame.bottom;
+      });
+    });
+    const far = await word();
+    await page.locator('#closer').click();
+    assert.ok(await word() > 1.5 * far, 'closer is larger');
+    assert.ok(await inside(), 'and all that is new is seen');
+    await page.screenshot({path: join(shots, 'closer-1280.png')});
+    await page.reload();
+    assert.ok(await word() > 1.5 * far, 'closer is kept');
+    await page.locator('#closer').click();
+    assert.ok(Math.abs(await word() - far) < 0.5, 'and the whole is back');
+    await close();
+    done('the picture from closer by');
   }
 
   {

@@ -15,6 +15,7 @@ import org.gusset.svg.lesson.LessonStep;
 import org.gusset.svg.lesson.Lessons;
 import org.gusset.svg.page.PageOptions;
 import org.gusset.svg.sheet.SheetOptions;
+import org.gusset.workbench.lesson.LessonPage;
 
 /**
  * The files of a lesson: a picture with its sentences for each step, and the handout as pages and as one PDF file.
@@ -25,6 +26,9 @@ import org.gusset.svg.sheet.SheetOptions;
  * @param missing characters that the PDF file's font does not have
  */
 record LessonFiles(Map<String, byte[]> files, int steps, int pages, Set<String> missing) {
+    /** The page for the browser. */
+    static final String PAGE = "lesson.html";
+
     /** {@code stem} is what all names begin with. */
     static LessonFiles of(
             Drawing drawing, LengthStyle lengths, SheetOptions options, PageOptions paper, List<String> stem) {
@@ -41,6 +45,7 @@ record LessonFiles(Map<String, byte[]> files, int steps, int pages, Set<String> 
             parts.add(step.title());
             files.put(names.unused(".svg", parts.toArray(new String[0])), utf8(Svg.write(step.scene(), options.styles())));
         }
+        files.put(PAGE, utf8(LessonPage.of(LessonPages.content(drawing, steps, options))));
         Handout handout = Handout.of(drawing, steps, paper.paper(), paper.margin(), options);
         int pageDigits = String.valueOf(handout.pages().size()).length();
         for (int i = 0; i < handout.pages().size(); i++) {

@@ -85,8 +85,9 @@ public final class LessonPage {
                 </div>
                 <div class="tools with-script" role="group" aria-label="How the page looks">
                 <button type="button" id="list" aria-expanded="true" aria-controls="side">List</button>
-                <button type="button" id="smaller">Smaller text</button>
-                <button type="button" id="larger">Larger text</button>
+                <button type="button" id="smaller" aria-label="A−, smaller text">A−</button>
+                <button type="button" id="larger" aria-label="A+, larger text">A+</button>
+                <button type="button" id="closer" aria-pressed="false">Closer</button>
                 <button type="button" id="dark" aria-pressed="false">Dark</button>
                 </div>
                 </header>

@@ -36,13 +36,13 @@ public final class LessonSession {
     private Drawing drawing;
     private LessonContent lesson;
     private Map<String, String> written = Map.of();
-    private List<MeasureForm.Message> messages = List.of();
+    private List<MeasureForm.Message> messages;
     private String outcome = "";
 
     /**
      * A session that begins with a drawing.
      *
-     * @param first a drawing in which nothing is wrong
+     * @param first the drawing; what is wrong with it is told on the page
      * @param style how lengths are shown
      * @param amounts reads the measures that are written
      * @param teaching makes the lesson of a drawing
@@ -57,6 +57,9 @@ public final class LessonSession {
         this.set = first.choices();
         this.drawing = first;
         this.lesson = teaching.apply(first);
+        this.messages = first.proved()
+                ? List.of()
+                : first.explained(style).stream().map(this::message).toList();
     }
 
     /** The page as it is now. */

@@ -52,6 +52,7 @@
     const count = 'Step ' + (now + 1) + ' of ' + steps.length;
     place.textContent = count;
     document.title = count + ', ' + heading(step) + ': ' + baseTitle;
+    frame();
     if (!how.first) {
       if (!how.kept) {
         window.scrollTo(0, 0);
@@ -92,6 +93,51 @@
   function go(by, how) {
     if (now + by >= 0 && now + by < steps.length) show(now + by, how);
   }
+
+  // Closer: the picture shows what is new, as large as the room for it is.
+  const closer = document.getElementById('closer');
+  let close = kept.read('closer') === 'yes';
+
+  function frame() {
+    const step = steps[now];
+    const svg = step ? step.querySelector('svg') : null;
+    if (!svg) return;
+    if (!svg.dataset.whole) svg.dataset.whole = svg.getAttribute('viewBox');
+    const box = close ? newest(step, svg) : null;
+    svg.setAttribute('viewBox', box === null ? svg.dataset.whole : box.join(' '));
+  }
+
+  /** The frame around what the step introduces and its measured distances, or null if it introduces nothing that is drawn. */
+  function newest(step, svg) {
+    const fresh = new Set([...step.querySelectorAll('.told a.key')].map(a => a.dataset.name));
+    const drawn = [...svg.querySelectorAll('g')].filter(g => fresh.has(g.dataset.name) || g.classList.contains('dimension'));
+    const whole = svg.dataset.whole.split(' ').map(Number);
+    let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
+    for (const g of drawn) {
+      const box = g.getBBox();
+      if (box.width === 0 && box.height === 0) continue;
+      left = Math.min(left, box.x);
+      top = Math.min(top, box.y);
+      right = Math.max(right, box.x + box.width);
+      bottom = Math.max(bottom, box.y + box.height);
+    }
+    if (left > right) return null;
+    // A lone point is not blown up to fill the wall.
+    const margin = 0.06 * Math.max(right - left, bottom - top);
+    const width = Math.max(right - left + 2 * margin, whole[2] / 5);
+    const height = Math.max(bottom - top + 2 * margin, whole[3] / 5);
+    return [(left + right - width) / 2, (top + bottom - height) / 2, width, height];
+  }
+
+  function closed() {
+    closer.setAttribute('aria-pressed', String(close));
+    frame();
+  }
+  closer.addEventListener('click', () => {
+    close = !close;
+    kept.write('closer', close ? 'yes' : 'no');
+    closed();
+  });
 
   // Light: the place that is pointed at, else the one that has the keyboard.
   let pointed = null;
@@ -168,6 +214,8 @@
 
   // How large.
   const sizes = 5;
+  // From this size on the list takes too much of the room, unless it is asked for.
+  const listless = 2;
   const smaller = document.getElementById('smaller');
   const larger = document.getElementById('larger');
   let size = Number(kept.read('size'));
@@ -182,6 +230,7 @@
     const wanted = Math.min(Math.max(size + by, 0), sizes - 1);
     if (wanted === size) return;
     size = wanted;
+    if (by > 0 && size >= listless) listShown(false);
     kept.write('size', String(size));
     sized();
     announce('Text size ' + (size + 1) + ' of ' + sizes + '.');
@@ -226,7 +275,7 @@
     if (!side.hidden && narrow.matches) side.scrollIntoView({block: 'start'});
   });
   function listByWidth() {
-    listShown(!narrow.matches && kept.read('list') !== 'no');
+    listShown(!narrow.matches && size < listless && kept.read('list') !== 'no');
   }
   narrow.addEventListener('change', listByWidth);
 
@@ -308,6 +357,7 @@
   themed();
   root.classList.add('scripted');
   sized();
+  closed();
   show(Math.max(fromAddress(), 0), {first: true});
   // The step of the address is shown already; the head of the page shall not be scrolled away for it.
   window.addEventListener('load', () => {
