@@ -145,7 +145,7 @@ class LessonServerTest {
         assertThat(ask("GET", server.address().getPath(), "").body())
                 .contains(
                         "round the fullest part of the chest, tape level; from 60 cm to 170 cm",
-                        "may be left out: then max(chest / 8 + 10.5 cm, upper_arm / 2 + 6 cm)",
+                        "may be left out: then the greatest of chest / 8 + 10.5 cm and upper arm / 2 + 6 cm",
                         "connect-src &#39;self&#39;; form-action &#39;self&#39;");
     }
 
@@ -347,7 +347,8 @@ class LessonServerTest {
                 assertThat(new String(page.readAllBytes(), StandardCharsets.UTF_8)).contains("Prompter&#39;s smock");
             }
             assertThat(out.readLine()).contains("Ctrl-C");
-            program.destroy();
+            // Unlike that of the process, this leaves its output open.
+            program.toHandle().destroy();
             assertThat(out.readLine()).isEqualTo("Stopped.");
             assertThat(program.waitFor(60, TimeUnit.SECONDS)).isTrue();
             assertThatThrownBy(() -> new Socket(address.getHost(), address.getPort()).close())
