@@ -306,6 +306,9 @@ async function checks() {
     assert.equal(await input.inputValue(), '38 1/2 in', 'measures stand as the table has them');
     const before = await picture();
 
+    assert.ok(!await input.isVisible(), 'the list stands first');
+    await page.locator('#measuring').click();
+    assert.ok(!await page.locator('#steps').isVisible());
     await input.focus();
     await page.keyboard.press('Home');
     await page.keyboard.press('ArrowRight');
@@ -328,6 +331,7 @@ async function checks() {
     assert.equal(await input.getAttribute('aria-invalid'), 'true');
     assert.match(await page.locator('#outcome').textContent(), /^Not drawn/);
     assert.equal(await picture(), after, 'the last good picture stays');
+    assert.ok(await chest.locator('.wrong').isVisible());
     await page.screenshot({path: join(shots, 'served-wrong-1280.png')});
     await axe(page, 'served, with something wrong');
 

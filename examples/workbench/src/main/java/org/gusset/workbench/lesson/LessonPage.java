@@ -84,7 +84,13 @@ public final class LessonPage {
         out.append("""
                 </div>
                 <div class="tools with-script" role="group" aria-label="How the page looks">
-                <button type="button" id="list" aria-expanded="true" aria-controls="side">List</button>
+                <button type="button" id="list" aria-expanded="true" aria-controls="steps">List</button>
+                """);
+        if (form.isPresent()) {
+            out.append("<button type=\"button\" id=\"measuring\" aria-expanded=\"true\" aria-controls=\"measures\">")
+                    .append("Measures</button>\n");
+        }
+        out.append("""
                 <button type="button" id="smaller" aria-label="A−, smaller text">A−</button>
                 <button type="button" id="larger" aria-label="A+, larger text">A+</button>
                 <button type="button" id="closer" aria-pressed="false">Closer</button>

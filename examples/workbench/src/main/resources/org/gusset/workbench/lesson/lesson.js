@@ -180,7 +180,7 @@
     if (!link || e.ctrlKey || e.metaKey || e.shiftKey) return;
     e.preventDefault();
     const index = links().indexOf(link);
-    if (narrow.matches) listShown(false);
+    if (narrow.matches) panelShown('');
     show(index, {focus: true});
   });
   window.addEventListener('hashchange', () => {
@@ -230,7 +230,7 @@
     const wanted = Math.min(Math.max(size + by, 0), sizes - 1);
     if (wanted === size) return;
     size = wanted;
-    if (by > 0 && size >= listless) listShown(false);
+    if (by > 0 && size >= listless) panelShown('');
     kept.write('size', String(size));
     sized();
     announce('Text size ' + (size + 1) + ' of ' + sizes + '.');
@@ -262,22 +262,34 @@
     themed();
   });
 
-  // The list at the side.
-  const list = document.getElementById('list');
+  // The list at the side, or the measures in its place.
   const narrow = window.matchMedia('(max-width: 63.99rem)');
-  function listShown(shown) {
-    side.hidden = !shown;
-    list.setAttribute('aria-expanded', String(shown));
+  const panels = [['list', 'steps'], ['measuring', 'measures']]
+    .map(([button, part]) => ({button: document.getElementById(button), part: document.getElementById(part)}))
+    .filter(panel => panel.button && panel.part);
+  function panelShown(name) {
+    side.hidden = !panels.some(panel => panel.button.id === name);
+    for (const {button, part} of panels) {
+      part.hidden = button.id !== name;
+      button.setAttribute('aria-expanded', String(!part.hidden));
+    }
+    if (!side.hidden) side.scrollTop = 0;
+    if (!side.hidden && steps.length) links().filter(a => a.hasAttribute('aria-current')).forEach(intoView);
   }
-  list.addEventListener('click', () => {
-    listShown(side.hidden);
-    if (!narrow.matches) kept.write('list', side.hidden ? 'no' : 'yes');
-    if (!side.hidden && narrow.matches) side.scrollIntoView({block: 'start'});
-  });
-  function listByWidth() {
-    listShown(!narrow.matches && size < listless && kept.read('list') !== 'no');
+  for (const {button, part} of panels) {
+    button.addEventListener('click', () => {
+      const open = side.hidden || part.hidden;
+      panelShown(open ? button.id : '');
+      if (!narrow.matches) kept.write('panel', open ? button.id : 'none');
+      else if (open) side.scrollIntoView({block: 'start'});
+    });
   }
-  narrow.addEventListener('change', listByWidth);
+  function panelByWidth() {
+    const wanted = kept.read('panel');
+    const known = panels.some(panel => panel.button.id === wanted);
+    panelShown(narrow.matches || size >= listless || wanted === 'none' ? '' : known ? wanted : 'list');
+  }
+  narrow.addEventListener('change', panelByWidth);
 
   function gather() {
     steps = [...main.querySelectorAll('.step')];
@@ -301,6 +313,8 @@
         box.append(line);
         if (field) field.setAttribute('aria-invalid', 'true');
       }
+      const first = form.querySelector('.wrong p');
+      if (first && !form.hidden) first.parentElement.scrollIntoView({block: 'nearest'});
     }
 
     function take(answer) {
@@ -353,7 +367,7 @@
   }
 
   gather();
-  listByWidth();
+  panelByWidth();
   themed();
   root.classList.add('scripted');
   sized();

@@ -253,7 +253,7 @@ class LessonPageTest {
                     .isInstanceOf(IllegalArgumentException.class);
         }
         for (String svg : List.of(
-                "", "<svg", "<html/>", "<!DOCTYPE svg [<!ENTITY x SYSTEM \"file:///etc/hostname\">]><svg>&x;</svg>")) {
+                "<svg", "<html/>", "<!DOCTYPE svg [<!ENTITY x SYSTEM \"file:///etc/hostname\">]><svg>&x;</svg>")) {
             assertThatThrownBy(() -> LessonPage.of(lesson(frame(1, "One", "", "", svg))))
                     .as(svg)
                     .isInstanceOf(IllegalArgumentException.class);
