@@ -14,7 +14,10 @@ import org.gusset.core.diagnostic.Phrase;
 import org.gusset.core.evaluate.Evaluation;
 import org.gusset.core.geometry.Path;
 import org.gusset.core.geometry.Point;
+import org.gusset.core.evaluate.SolveOne;
+import org.gusset.core.evaluate.SolveSeveral;
 import org.gusset.core.graph.Handle;
+import org.gusset.core.graph.Operation;
 import org.gusset.core.measure.LengthStyle;
 import org.gusset.core.pattern.Dart;
 import org.gusset.core.pattern.Fullness;
@@ -22,6 +25,9 @@ import org.gusset.core.pattern.Piece;
 
 /** Makes the lesson of a drawing out of its graph and values. */
 final class Teaching {
+    /** So many names outside steps are their own title. */
+    private static final int FEW = 3;
+
     private final Drawing drawing;
     private final Evaluation evaluation;
     private final LengthStyle style;
@@ -148,6 +154,9 @@ final class Teaching {
             String title = nodes.steps().get(group.step()).title();
             return group.continued() ? say("continued", "{title}, continued", "title", title) : title;
         }
+        if (group.names().size() <= FEW) {
+            return String.join(", ", group.names());
+        }
         boolean points = false;
         boolean lines = false;
         for (String name : group.names()) {
@@ -181,8 +190,12 @@ final class Teaching {
         return before;
     }
 
-    /** The named things of a piece that a node rests on, itself not counted. */
+    /** The named things of a piece that a node rests on, itself not counted; what is solved is told as if it were given. */
     private void needs(Handle<?> handle, Map<Integer, String> known, Set<Integer> seen, Set<String> found) {
+        Operation<?> operation = evaluation.graph().definition(handle).operation();
+        if (operation instanceof SolveOne || operation instanceof SolveSeveral.Picked) {
+            return;
+        }
         for (Handle<?> input : evaluation.graph().definition(handle).inputs()) {
             if (seen.add(input.index())) {
                 String name = known.get(input.index());

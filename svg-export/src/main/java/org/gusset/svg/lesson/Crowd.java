@@ -13,11 +13,11 @@ final class Crowd {
     static final double FORBIDDEN = 1e6;
 
     /** Lines that are new, arrows, lines that stood before, and light lines, by how little words may lie on them. */
-    static final double STRONG = 12;
+    static final double STRONG = 40;
 
-    static final double ARROW = 10;
-    static final double LIGHT = 5;
-    static final double FAINT = 2;
+    static final double ARROW = 35;
+    static final double LIGHT = 14;
+    static final double FAINT = 6;
 
     private static final double FLATTENING = 0.2;
     private static final double CLEARANCE = 1;

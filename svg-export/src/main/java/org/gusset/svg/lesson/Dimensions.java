@@ -27,7 +27,7 @@ final class Dimensions {
     private static final double HALF_BREADTH = 0.2;
     private static final double TAIL = 9;
     private static final double BEYOND = 2.5;
-    private static final double LED = 4;
+    private static final double LED = 4.5;
 
     private final PieceFrame frame;
     private final Crowd crowd;
@@ -50,7 +50,44 @@ final class Dimensions {
     record Drawn(Lesson.Way way, Path arrow, String text, Ink.Group group) {}
 
     /** Where an arrow and its words may go, and what that costs. */
-    private record Option(Path arrow, double offset, Box words, double gap, double cost) {}
+    private record Option(Path arrow, double offset, Box words, Spot spot, double cost) {}
+
+    /** Words {@code gap} mm away from a point of an arrow; {@code led} if a thin line leads to them. */
+    private record Spot(Point at, Vector way, double gap, boolean led, double dislike) {}
+
+    /** Beside the arrow, and of a short one also beyond its ends. */
+    private static List<Spot> spots(Path arrow) {
+        List<Spot> spots = new ArrayList<>();
+        for (double place : PLACES) {
+            Point at = arrow.at(arrow.length() * place);
+            Vector left = arrow.tangent(arrow.length() * place).left();
+            for (double gap : GAPS) {
+                spots.add(new Spot(at, left, gap, gap > LED, Math.abs(place - 0.5) * 4));
+                spots.add(new Spot(at, left.opposite(), gap, gap > LED, Math.abs(place - 0.5) * 4));
+            }
+        }
+        if (isShort(arrow)) {
+            for (double more : GAPS) {
+                double gap = TAIL + more;
+                spots.add(new Spot(arrow.start(), arrow.tangent(0).opposite(), gap, more > LED, -4));
+                spots.add(new Spot(arrow.end(), arrow.tangent(arrow.length()), gap, more > LED, -4));
+            }
+        }
+        return spots;
+    }
+
+    /** Too short for heads inside: they point at it from outside. */
+    private static boolean isShort(Path arrow) {
+        return arrow.length() <= 2.6 * HEAD;
+    }
+
+    private static List<Path> tails(Path arrow) {
+        Vector before = arrow.tangent(0).times(-TAIL);
+        Vector after = arrow.tangent(arrow.length()).times(TAIL);
+        return List.of(
+                Path.line(arrow.start().plus(before), arrow.start()),
+                Path.line(arrow.end(), arrow.end().plus(after)));
+    }
 
     /** The arrows of all ways, short ones nearest to what they measure. What finds no room at all is left to the sentence. */
     List<Drawn> of(List<Lesson.Way> ways) {
@@ -73,29 +110,28 @@ final class Dimensions {
             if (arrow.isEmpty()) {
                 continue;
             }
-            double cost = crowd.cost(arrow.get(), 0.02) + Math.abs(offset) * 0.8;
+            double cost = crowd.cost(arrow.get(), 0.006) + Math.abs(offset) * 0.8;
+            if (isShort(arrow.get())) {
+                for (Path tail : tails(arrow.get())) {
+                    cost += crowd.cost(tail, 0.006);
+                }
+            }
             if (offset != 0) {
-                cost += crowd.cost(Path.line(own.start(), arrow.get().start()), 0.05) * 0.5;
-                cost += crowd.cost(Path.line(own.end(), arrow.get().end()), 0.05) * 0.5;
+                cost += crowd.cost(Path.line(own.start(), arrow.get().start()), 0.015) * 0.5;
+                cost += crowd.cost(Path.line(own.end(), arrow.get().end()), 0.015) * 0.5;
             }
             if (cost >= Crowd.FORBIDDEN || (best != null && cost >= best.cost())) {
                 continue;
             }
-            for (double place : PLACES) {
-                Point at = arrow.get().at(arrow.get().length() * place);
-                Vector left = arrow.get().tangent(arrow.get().length() * place).left();
-                for (Vector side : List.of(left, left.opposite())) {
-                    for (double gap : GAPS) {
-                        Box box = words.beside(at, side, gap);
-                        double all =
-                                cost + crowd.cost(box) + gap * 0.7 + Math.abs(place - 0.5) * 4 + own(box, arrow.get());
-                        if (gap > LED) {
-                            all += crowd.cost(Path.line(at, at.plus(side.times(gap))), 0.3);
-                        }
-                        if (all < Crowd.FORBIDDEN && (best == null || all < best.cost())) {
-                            best = new Option(arrow.get(), offset, box, gap, all);
-                        }
-                    }
+            for (Spot spot : spots(arrow.get())) {
+                Box box = words.beside(spot.at(), spot.way(), spot.gap());
+                double all = cost + crowd.cost(box) + spot.dislike() + spot.gap() * 0.7 + own(box, arrow.get());
+                if (spot.led()) {
+                    Path leader = Path.line(spot.at(), spot.at().plus(spot.way().times(spot.gap())));
+                    all += 2 + crowd.cost(leader, 0.08);
+                }
+                if (all < Crowd.FORBIDDEN && (best == null || all < best.cost())) {
+                    best = new Option(arrow.get(), offset, box, spot, all);
                 }
             }
         }
@@ -109,6 +145,9 @@ final class Dimensions {
     private static double own(Box box, Path arrow) {
         Crowd alone = new Crowd(box.grown(1));
         alone.add(arrow, Crowd.STRONG);
+        if (isShort(arrow)) {
+            tails(arrow).forEach(tail -> alone.add(tail, Crowd.STRONG));
+        }
         return alone.cost(box);
     }
 
@@ -138,26 +177,21 @@ final class Dimensions {
         }
         Vector atStart = arrow.tangent(0);
         Vector atEnd = arrow.tangent(arrow.length());
-        if (arrow.length() > 2.6 * HEAD) {
-            ink.add(head(arrow.start(), atStart.opposite()));
-            ink.add(head(arrow.end(), atEnd));
-        } else {
+        if (isShort(arrow)) {
             ink.add(head(arrow.start(), atStart));
             ink.add(head(arrow.end(), atEnd.opposite()));
-            ink.add(Ink.Stroke.of(Role.DIMENSION, Path.line(arrow.start().plus(atStart.times(-TAIL)), arrow.start())));
-            ink.add(Ink.Stroke.of(
-                    Role.DIMENSION, Path.line(arrow.end(), arrow.end().plus(atEnd.times(TAIL)))));
+            tails(arrow).forEach(tail -> stroke(Role.DIMENSION, tail, ink));
+        } else {
+            ink.add(head(arrow.start(), atStart.opposite()));
+            ink.add(head(arrow.end(), atEnd));
         }
         Box box = option.words();
-        if (option.gap() > LED) {
-            Point middle = new Point(
-                    Math.max(
-                            box.left(),
-                            Math.min(box.right(), nearest(arrow, box).x())),
-                    Math.max(
-                            box.top(),
-                            Math.min(box.bottom(), nearest(arrow, box).y())));
-            ink.add(Ink.Stroke.of(Role.DIMENSION_REACH, Path.line(nearest(arrow, box), middle)));
+        if (option.spot().led()) {
+            Point at = option.spot().at();
+            Point to = new Point(
+                    Math.max(box.left(), Math.min(box.right(), at.x())),
+                    Math.max(box.top(), Math.min(box.bottom(), at.y())));
+            stroke(Role.DIMENSION_REACH, Path.line(at, to), ink);
         }
         ink.add(words.in(box));
         crowd.add(arrow, Crowd.ARROW);
@@ -169,14 +203,14 @@ final class Dimensions {
                 new Ink.Group("dimension-" + number, "dimension", words.text(), "", new Vector(0, 0), ink));
     }
 
-    private static Point nearest(Path arrow, Box box) {
-        return arrow.nearest(new Point((box.left() + box.right()) / 2, (box.top() + box.bottom()) / 2))
-                .point();
+    private void reach(Point from, Point to, List<Ink> ink) {
+        Vector way = to.minus(from).unit();
+        stroke(Role.DIMENSION_REACH, Path.line(from.plus(way.times(1.5)), to.plus(way.times(BEYOND))), ink);
     }
 
-    private static void reach(Point from, Point to, List<Ink> ink) {
-        Vector way = to.minus(from).unit();
-        ink.add(Ink.Stroke.of(Role.DIMENSION_REACH, Path.line(from.plus(way.times(1.5)), to.plus(way.times(BEYOND)))));
+    private void stroke(Role role, Path path, List<Ink> ink) {
+        ink.add(Ink.Stroke.of(role, path));
+        crowd.add(path, role == Role.DIMENSION ? Crowd.ARROW : Crowd.LIGHT);
     }
 
     /** A filled head whose tip lies at a point. */

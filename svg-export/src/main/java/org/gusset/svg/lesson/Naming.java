@@ -66,7 +66,7 @@ final class Naming {
         Box box = words.beside(at, way, gap);
         double cost = crowd.cost(box) + dislike;
         if (gap > LED && cost < Crowd.FORBIDDEN) {
-            cost += 3 + Math.min(CROSSED, crowd.cost(leader(at, box), 0.3));
+            cost += 3 + Math.min(CROSSED, crowd.cost(leader(at, box), 0.08));
         }
         if (cost < Crowd.FORBIDDEN) {
             options.add(new Option(box, at, gap, cost));
@@ -82,7 +82,7 @@ final class Naming {
                 double gap = at.distance(new Point(x, y));
                 double cost = crowd.cost(box);
                 if (cost < Crowd.FORBIDDEN) {
-                    cost += gap * 0.7 + Math.min(CROSSED, crowd.cost(leader(at, box), 0.3));
+                    cost += gap * 0.7 + Math.min(CROSSED, crowd.cost(leader(at, box), 0.08));
                     options.add(new Option(box, at, gap, cost));
                 }
             }
