@@ -41,8 +41,7 @@ class LessonServerTest {
 
     @BeforeEach
     void serve() {
-        server = LessonServing.start(
-                LessonServing.session(Smock.drawing(), LengthStyle.CM, PlainFrames::lesson), 0);
+        server = LessonServing.start(LessonServing.session(Smock.drawing(), LengthStyle.CM, PlainFrames::lesson), 0);
     }
 
     @AfterEach
@@ -106,11 +105,13 @@ class LessonServerTest {
     private Map<String, String> form() throws IOException {
         String page = ask("GET", server.address().getPath(), "").body();
         Map<String, String> fields = new LinkedHashMap<>();
-        Matcher input = Pattern.compile("<input type=\"text\" id=\"([^\"]*)\"[^>]* value=\"([^\"]*)\">").matcher(page);
+        Matcher input = Pattern.compile("<input type=\"text\" id=\"([^\"]*)\"[^>]* value=\"([^\"]*)\">")
+                .matcher(page);
         while (input.find()) {
             fields.put(input.group(1), input.group(2));
         }
-        Matcher select = Pattern.compile("<select id=\"([^\"]*)\".*?<option selected>([^<]*)<").matcher(page);
+        Matcher select = Pattern.compile("<select id=\"([^\"]*)\".*?<option selected>([^<]*)<")
+                .matcher(page);
         while (select.find()) {
             fields.put(select.group(1), select.group(2));
         }
@@ -182,7 +183,10 @@ class LessonServerTest {
         assertThat(messages.get("choice-2")).contains("must be a length");
         // The last good lesson is still there, and what was written stands in the fields.
         assertThat(ask("GET", server.address().getPath(), "").body())
-                .contains("A quarter of the chest with its ease is 27.45 cm.", "value=\"38 1/2 cm\"", "aria-invalid=\"true\"");
+                .contains(
+                        "A quarter of the chest with its ease is 27.45 cm.",
+                        "value=\"38 1/2 cm\"",
+                        "aria-invalid=\"true\"");
         CommandRun run = CommandRun.standard(
                 "check",
                 Smock.DRAFT,
@@ -214,7 +218,9 @@ class LessonServerTest {
         form.put("choice-4", "</select><img src=x onerror=alert(2)>");
         json(send(form));
         String page = ask("GET", server.address().getPath(), "").body();
-        assertThat(page).contains("&quot;&gt;&lt;script&gt;alert(1)&lt;/script&gt;").doesNotContain("<script>alert");
+        assertThat(page)
+                .contains("&quot;&gt;&lt;script&gt;alert(1)&lt;/script&gt;")
+                .doesNotContain("<script>alert");
         assertThat(page).doesNotContain("<img");
     }
 
@@ -242,22 +248,25 @@ class LessonServerTest {
     void thePageLiesBelowAWordThatNobodyGuesses() throws IOException {
         String home = server.address().getPath();
         assertThat(home).matches("/[A-Za-z0-9_-]{24}/");
-        for (String path : List.of("/", "/lesson.html", home + "../", home + "x", home.substring(0, home.length() - 1), "/AAAA/")) {
+        for (String path : List.of(
+                "/", "/lesson.html", home + "../", home + "x", home.substring(0, home.length() - 1), "/AAAA/")) {
             assertThat(ask("GET", path, "").status()).as(path).isEqualTo(404);
         }
-        try (LessonServer other = LessonServing.start(
-                LessonServing.session(Smock.drawing(), LengthStyle.CM, PlainFrames::lesson), 0)) {
+        try (LessonServer other =
+                LessonServing.start(LessonServing.session(Smock.drawing(), LengthStyle.CM, PlainFrames::lesson), 0)) {
             assertThat(other.address().getPath()).isNotEqualTo(home);
         }
     }
 
     @Test
     void nothingIsServedOnAnyOtherAddressOfTheMachine() throws IOException {
-        assertThat(InetAddress.getByName(server.address().getHost()).isLoopbackAddress()).isTrue();
+        assertThat(InetAddress.getByName(server.address().getHost()).isLoopbackAddress())
+                .isTrue();
         for (NetworkInterface card : Collections.list(NetworkInterface.getNetworkInterfaces())) {
             for (InetAddress address : Collections.list(card.getInetAddresses())) {
                 if (!address.isLoopbackAddress()) {
-                    assertThatThrownBy(() -> new Socket(address, server.address().getPort()).close())
+                    assertThatThrownBy(
+                                    () -> new Socket(address, server.address().getPort()).close())
                             .as(address.toString())
                             .isInstanceOf(IOException.class);
                 }
@@ -269,7 +278,8 @@ class LessonServerTest {
     void otherRequestsAreRefusedInWords() throws IOException {
         String home = server.address().getPath();
         assertThat(ask("PUT", home, "x").status()).isEqualTo(405);
-        assertThat(ask("POST", home, "{}", "Content-Type: application/json").status()).isEqualTo(415);
+        assertThat(ask("POST", home, "{}", "Content-Type: application/json").status())
+                .isEqualTo(415);
         String form = "Content-Type: application/x-www-form-urlencoded";
         assertThat(ask("POST", home, "measure-1=%zz", form).status()).isEqualTo(400);
         assertThat(ask("POST", home, "x=" + "y".repeat(70_000), form).status()).isEqualTo(413);
@@ -286,8 +296,7 @@ class LessonServerTest {
     @Test
     void withoutAScriptTheFormLeadsBackToThePage() throws IOException {
         String home = server.address().getPath();
-        Answer answer =
-                ask("POST", home, "measure-1=a+lot", "Content-Type: application/x-www-form-urlencoded");
+        Answer answer = ask("POST", home, "measure-1=a+lot", "Content-Type: application/x-www-form-urlencoded");
         assertThat(answer.status()).isEqualTo(303);
         assertThat(answer.headers()).containsEntry("location", home);
         assertThat(ask("GET", home, "").body()).contains("`a lot` cannot be read as an amount.");
@@ -314,12 +323,15 @@ class LessonServerTest {
     void wrongUseIsToldBeforeAnythingIsServed() {
         String[] smock = {"lesson", Smock.DRAFT, "--measures", Smock.MAREN};
         assertThat(CommandRun.standard(smock).err()).contains("--out", "--serve");
-        assertThat(CommandRun.standard("lesson", Smock.DRAFT, "--measures", Smock.CAST, "--serve").err())
+        assertThat(CommandRun.standard("lesson", Smock.DRAFT, "--measures", Smock.CAST, "--serve")
+                        .err())
                 .contains("served for one body", "#Pip Thistlewick");
-        assertThat(CommandRun.standard(smock[0], smock[1], smock[2], smock[3], "--out", folder.toString(), "--port", "80")
+        assertThat(CommandRun.standard(
+                                smock[0], smock[1], smock[2], smock[3], "--out", folder.toString(), "--port", "80")
                         .err())
                 .contains("--port is for --serve");
-        assertThat(CommandRun.standard(smock[0], smock[1], smock[2], smock[3], "--serve", "--port", "70000").err())
+        assertThat(CommandRun.standard(smock[0], smock[1], smock[2], smock[3], "--serve", "--port", "70000")
+                        .err())
                 .contains("a port is a number from 1 to 65535");
     }
 
@@ -344,7 +356,8 @@ class LessonServerTest {
             assertThat(first).startsWith("The lesson is at http://127.0.0.1:");
             URI address = URI.create(first.substring(first.indexOf("http")));
             try (InputStream page = address.toURL().openStream()) {
-                assertThat(new String(page.readAllBytes(), StandardCharsets.UTF_8)).contains("Prompter&#39;s smock");
+                assertThat(new String(page.readAllBytes(), StandardCharsets.UTF_8))
+                        .contains("Prompter&#39;s smock");
             }
             assertThat(out.readLine()).contains("Ctrl-C");
             // Unlike that of the process, this leaves its output open.
