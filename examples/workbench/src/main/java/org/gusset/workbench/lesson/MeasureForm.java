@@ -50,18 +50,19 @@ record MeasureForm(String address, List<Field> measures, List<Field> choices, Li
         StringBuilder out = new StringBuilder("<form class=\"measures\" id=\"measures\" method=\"post\" action=\"");
         out.append(Html.escape(address)).append("\" aria-labelledby=\"measures-heading\" autocomplete=\"off\">\n");
         out.append("<h2 id=\"measures-heading\">Measures</h2>\n");
+        out.append("<p class=\"outcome\" id=\"outcome\" role=\"status\">")
+                .append(Html.escape(outcome))
+                .append("</p>\n");
+        out.append("<div class=\"wrong\" id=\"form-wrong\" role=\"alert\">");
+        wrong(out, "");
+        out.append("</div>\n");
         measures.forEach(f -> field(out, f));
         if (!choices.isEmpty()) {
             out.append("<h3>Choices</h3>\n");
             choices.forEach(f -> field(out, f));
         }
         out.append("<button type=\"submit\">Draw again</button>\n");
-        out.append("<p class=\"outcome\" id=\"outcome\" role=\"status\">")
-                .append(Html.escape(outcome))
-                .append("</p>\n");
-        out.append("<div class=\"wrong\" id=\"form-wrong\" role=\"alert\">");
-        wrong(out, "");
-        return out.append("</div>\n</form>\n").toString();
+        return out.append("</form>\n").toString();
     }
 
     private void field(StringBuilder out, Field field) {
