@@ -20,8 +20,9 @@ import picocli.CommandLine.Spec;
 /** Makes a lesson of a draft for a body: a picture for each step, and a handout. */
 @Command(
         name = "lesson",
-        description = "Make a lesson: a picture for each step (SVG), what is new in strong lines with its measured distances and"
-                + " sentences, and a handout to print (SVG pages and one PDF file).",
+        description =
+                "Make a lesson: a picture for each step (SVG), what is new in strong lines with its measured distances and"
+                        + " sentences, and a handout to print (SVG pages and one PDF file).",
         footer = {
             "",
             "With several bodies each gets a folder of its own. A body's files are written together or not at all.",
@@ -47,8 +48,9 @@ final class LessonCommand implements Callable<Integer> {
     @Option(
             names = "--paper",
             paramLabel = "PAPER",
-            description = "What the handout is printed on: @|bold A4|@ (unless told), A3, A2, A1, A0, letter, legal, tabloid, or"
-                    + " width and height (@|bold 8.5inx11in|@).")
+            description =
+                    "What the handout is printed on: @|bold A4|@ (unless told), A3, A2, A1, A0, letter, legal, tabloid, or"
+                            + " width and height (@|bold 8.5inx11in|@).")
     private String paper = "A4";
 
     @Option(

@@ -39,7 +39,9 @@ record LessonFiles(Map<String, byte[]> files, int steps, int pages, Set<String> 
                 parts.add(step.piece());
             }
             parts.add(step.title());
-            files.put(names.unused(".svg", parts.toArray(new String[0])), utf8(Svg.write(step.scene(), options.styles())));
+            files.put(
+                    names.unused(".svg", parts.toArray(new String[0])),
+                    utf8(Svg.write(step.scene(), options.styles())));
         }
         Handout handout = Handout.of(drawing, steps, paper.paper(), paper.margin(), options);
         int pageDigits = String.valueOf(handout.pages().size()).length();
@@ -51,7 +53,8 @@ record LessonFiles(Map<String, byte[]> files, int steps, int pages, Set<String> 
                     names.unused(".svg", parts.toArray(new String[0])),
                     utf8(Svg.write(handout.pages().get(i), handout.styles())));
         }
-        String title = drawing.title() + (options.showBody() ? " " + drawing.measurements().body() : "");
+        String title = drawing.title()
+                + (options.showBody() ? " " + drawing.measurements().body() : "");
         PdfPages pdf = PdfPages.ofScenes(title.strip(), handout.pages(), handout.styles());
         List<String> parts = new ArrayList<>(stem);
         parts.add("handout");
