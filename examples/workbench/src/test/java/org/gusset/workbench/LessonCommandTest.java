@@ -44,10 +44,10 @@ class LessonCommandTest {
               point c = a down 20 cm
               point d = b down 20 cm
               line top = a to b
-              line over = b to c
+              line slant = b to c
               line low = c to d
               line back = d to a
-              outline top, over, low, back
+              outline top, slant, low, back
               allow 1 cm
               cut 1
               grain along top
