@@ -12,10 +12,10 @@ import org.gusset.core.change.Changed;
 import org.gusset.core.construct.RowConstruction;
 import org.gusset.core.diagnostic.Phrase;
 import org.gusset.core.evaluate.Evaluation;
-import org.gusset.core.geometry.Path;
-import org.gusset.core.geometry.Point;
 import org.gusset.core.evaluate.SolveOne;
 import org.gusset.core.evaluate.SolveSeveral;
+import org.gusset.core.geometry.Path;
+import org.gusset.core.geometry.Point;
 import org.gusset.core.graph.Handle;
 import org.gusset.core.graph.Operation;
 import org.gusset.core.measure.LengthStyle;
@@ -168,9 +168,7 @@ final class Teaching {
         if (points && !lines) {
             return say("points", "Points");
         }
-        return lines && !points
-                ? say("lines", "Lines")
-                : say("points-lines", "Points and lines");
+        return lines && !points ? say("lines", "Lines") : say("points-lines", "Points and lines");
     }
 
     private List<String> words(List<Handle<Phrase>> words) {

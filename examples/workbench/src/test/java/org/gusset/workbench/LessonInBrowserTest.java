@@ -23,7 +23,6 @@ import org.gusset.core.measure.LengthStyle;
 import org.gusset.svg.sheet.SheetOptions;
 import org.gusset.workbench.lesson.LessonContent;
 import org.gusset.workbench.lesson.LessonFrame;
-import org.gusset.workbench.lesson.LessonPage;
 import org.gusset.workbench.lesson.LessonServer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -52,7 +51,10 @@ class LessonInBrowserTest {
                 "skipped: `npm ci` was not run in examples/workbench/src/test/browser");
         Drawing drawing = Smock.drawing();
         LessonContent lesson = teaching(drawing);
-        Path page = Files.writeString(folder.resolve("lesson.html"), LessonPage.of(lesson));
+        CommandRun written = CommandRun.standard(
+                "lesson", Smock.DRAFT, "--measures", Smock.MAREN, "--out", folder.toString());
+        assertThat(written.code()).as(written.err()).isZero();
+        Path page = folder.resolve("lesson.html");
         Path expected = Files.writeString(folder.resolve("expected.json"), JSON.std.asString(expected(lesson)));
         Path told = folder.resolve("told.txt");
         try (LessonServer server =

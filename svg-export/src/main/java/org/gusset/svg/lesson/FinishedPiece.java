@@ -17,6 +17,7 @@ import org.gusset.svg.style.StyleTable;
 /** Draws what makes a piece of its lines: the cutting line, the fold, notches, the grain and marks. */
 final class FinishedPiece {
     private static final double GRAIN_HEAD = 9;
+    private static final double LEAST_HEAD = 3;
     private static final double NOTCH = 5;
     private static final double RING = 3;
 
@@ -115,13 +116,14 @@ final class FinishedPiece {
         piece.grain().ifPresent(grain -> {
             Point from = frame.toPicture().apply(grain.from());
             Point to = frame.toPicture().apply(grain.to());
-            if (from.distance(to) > 3 * GRAIN_HEAD) {
+            double head = Math.min(GRAIN_HEAD, from.distance(to) / 4);
+            if (head > LEAST_HEAD) {
                 Vector way = to.minus(from).unit();
-                Path shaft = Path.line(from.plus(way.times(GRAIN_HEAD - 1)), to.plus(way.times(1 - GRAIN_HEAD)));
+                Path shaft = Path.line(from.plus(way.times(head * 0.9)), to.plus(way.times(-head * 0.9)));
                 ink.add(Ink.Stroke.of(Role.GRAIN_NOW, shaft));
                 crowd.add(shaft, Crowd.STRONG);
-                ink.add(Dimensions.head(Role.GRAIN_NOW, to, way, GRAIN_HEAD));
-                ink.add(Dimensions.head(Role.GRAIN_NOW, from, way.opposite(), GRAIN_HEAD));
+                ink.add(Dimensions.head(Role.GRAIN_NOW, to, way, head));
+                ink.add(Dimensions.head(Role.GRAIN_NOW, from, way.opposite(), head));
                 labels.add(new Label("grain", Role.NAME_NOW, words.grain(grain.bias()), shaft));
             }
         });

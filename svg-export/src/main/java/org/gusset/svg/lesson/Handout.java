@@ -123,7 +123,8 @@ public record Handout(List<Scene> pages, StyleTable styles) {
             drawing.refused()
                     .forEach(piece -> lines.add(new LabelLine(
                             Role.NAME_NOW,
-                            words.say("refused", "{piece} could not be drawn and is left out", "piece", piece.name()))));
+                            words.say(
+                                    "refused", "{piece} could not be drawn and is left out", "piece", piece.name()))));
             TextBlock block = TextBlock.of(lines, inner, styles);
             page.addAll(block.placed(new Point(margin, y), 0));
             y += block.height() + 2 * GAP;
@@ -178,8 +179,7 @@ public record Handout(List<Scene> pages, StyleTable styles) {
             }
         }
 
-        private Block block(
-                LessonStep step, Optional<Box> crop, List<Told> told, TextBlock heading, boolean first) {
+        private Block block(LessonStep step, Optional<Box> crop, List<Told> told, TextBlock heading, boolean first) {
             List<Ink> items = new ArrayList<>(heading.placed(new Point(margin, 0), 0));
             String beginning = "step-" + step.number() + (first ? "-" : "-on-");
             double top = heading.height() + GAP / 2;
@@ -219,7 +219,8 @@ public record Handout(List<Scene> pages, StyleTable styles) {
                     Path.line(new Point(margin, base - FOOT / 2), new Point(width - margin, base - FOOT / 2))));
             items.add(Ink.TextLine.upright(Role.SMALL_PRINT, new Point(margin, base), size, titleAndBody()));
             String pageOf = words.say("page", "page {number} of {count}", "number", number, "count", pages.size());
-            String right = words.say("foot", "fingerprint {fingerprint}, {page}", "fingerprint", drawing.fingerprint(), "page", pageOf);
+            String right = words.say(
+                    "foot", "fingerprint {fingerprint}, {page}", "fingerprint", drawing.fingerprint(), "page", pageOf);
             items.add(new Ink.TextLine(
                     Role.SMALL_PRINT, new Point(width - margin, base), Ink.Anchor.END, 0, size, right));
             return new Scene(

@@ -21,6 +21,9 @@ final class Naming {
 
     private static final double GRID = 5;
 
+    /** Names of lines rather stand square to them. */
+    private static final double ASKEW = 4;
+
     private final Crowd crowd;
     private final Point middle;
 
@@ -59,7 +62,13 @@ final class Naming {
                 }
             }
         }
-        return set(words, line.at(line.length() / 2), options);
+        Point half = line.at(line.length() / 2);
+        for (double gap : GAPS) {
+            for (int i = 0; i < DIRECTIONS; i++) {
+                option(words, half, Vector.atAngle(360.0 * i / DIRECTIONS), gap, ASKEW + gap * 0.7, options);
+            }
+        }
+        return set(words, half, options);
     }
 
     private void option(Lettered words, Point at, Vector way, double gap, double dislike, List<Option> options) {

@@ -14,13 +14,15 @@ import org.gusset.core.geometry.Transform;
  * @param height of the picture in mm; all are {@link #WIDTH} wide
  * @param scale millimetres of the picture for one of the drawing
  * @param toPicture from the piece's own frame to the picture's
+ * @param drawn the box in the picture around all that is drawn of the piece, construction lines without ends left out
  */
-record PieceFrame(double height, double scale, Transform toPicture) {
+record PieceFrame(double height, double scale, Transform toPicture, Box drawn) {
     /** How wide pictures are; type of 7 mm in it is read from the back of a room in which the picture is 2 m wide. */
     static final double WIDTH = 320;
 
     private static final double ASIDE = 42;
     private static final double ABOVE = 24;
+    private static final double BEYOND = 26;
     private static final double HIGHEST = 300;
     private static final double LOWEST = 110;
 
@@ -37,20 +39,28 @@ record PieceFrame(double height, double scale, Transform toPicture) {
         double tall = Math.max(LOWEST, height * scale + 2 * ABOVE);
         double x = WIDTH / 2 - (box.left() + box.right()) / 2 * scale;
         double y = tall / 2 - (box.top() + box.bottom()) / 2 * scale;
-        return new PieceFrame(tall, scale, new Transform(scale, 0, 0, scale, x, y));
+        Box drawn = new Box(
+                box.left() * scale + x, box.top() * scale + y, box.right() * scale + x, box.bottom() * scale + y);
+        return new PieceFrame(tall, scale, new Transform(scale, 0, 0, scale, x, y), drawn);
     }
 
     Box box() {
         return new Box(0, 0, WIDTH, height);
     }
 
-    /** A construction line as far as the picture goes; empty if it does not cross it. */
+    /** A construction line as far as the piece goes and a little more; empty if it does not come near. */
     Optional<Path> clipped(Path guide) {
         Point from = toPicture.apply(guide.start());
         Point to = toPicture.apply(guide.end());
         double dx = to.x() - from.x();
         double dy = to.y() - from.y();
-        Box in = box().grown(-8);
+        Box near = drawn.grown(BEYOND);
+        Box frame = box().grown(-8);
+        Box in = new Box(
+                Math.max(near.left(), frame.left()),
+                Math.max(near.top(), frame.top()),
+                Math.min(near.right(), frame.right()),
+                Math.min(near.bottom(), frame.bottom()));
         double[] reach = {Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY};
         boolean crosses = within(from.x(), dx, in.left(), in.right(), reach)
                 && within(from.y(), dy, in.top(), in.bottom(), reach);

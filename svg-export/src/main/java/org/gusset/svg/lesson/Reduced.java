@@ -35,7 +35,8 @@ final class Reduced {
                     line.role(), by.apply(line.at()), line.anchor(), line.turn(), line.size() * scale, line.text());
         } else if (ink instanceof Ink.Group group) {
             Vector shift = group.shift();
-            Reduced inner = new Reduced(beginning, scale, by.apply(Point.ORIGIN.plus(shift)).minus(Point.ORIGIN));
+            Reduced inner = new Reduced(
+                    beginning, scale, by.apply(Point.ORIGIN.plus(shift)).minus(Point.ORIGIN));
             return new Ink.Group(
                     beginning + group.id(),
                     group.kind(),
@@ -67,7 +68,8 @@ final class Reduced {
                 case MIDDLE -> line.at().x() - width / 2;
                 case END -> line.at().x() - width;
             };
-            return new Box(left, line.at().y() - line.size(), left + width, line.at().y() + 0.3 * line.size());
+            return new Box(
+                    left, line.at().y() - line.size(), left + width, line.at().y() + 0.3 * line.size());
         } else if (ink instanceof Ink.Group group) {
             Box box = bounds(group.items());
             return new Box(
