@@ -4,6 +4,7 @@ module org.gusset.svg {
     requires static transitive org.jspecify;
 
     exports org.gusset.svg;
+    exports org.gusset.svg.lesson;
     exports org.gusset.svg.page;
     exports org.gusset.svg.scene;
     exports org.gusset.svg.sheet;

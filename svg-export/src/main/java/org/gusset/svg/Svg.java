@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Map;
 import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.draft.Drawing;
+import org.gusset.core.measure.LengthStyle;
 import org.gusset.core.pattern.Piece;
 import org.gusset.svg.internal.write.SvgWriter;
+import org.gusset.svg.lesson.Lessons;
 import org.gusset.svg.page.Page;
 import org.gusset.svg.page.PageOptions;
 import org.gusset.svg.page.Pages;
@@ -109,6 +111,17 @@ public final class Svg {
     /** The seams as they are walked, both sides of each as straight rods, in the order of sewing. */
     public static String seams(Drawing drawing, SheetOptions options) {
         return write(SeamSheet.of(drawing, options), options.styles());
+    }
+
+    /**
+     * A lesson, a document for each of its steps in their order: picture and sentences, as large for all steps of a piece.
+     *
+     * @param lengths how lengths are shown
+     */
+    public static List<String> lesson(Drawing drawing, LengthStyle lengths, SheetOptions options) {
+        return Lessons.of(drawing, lengths, options).stream()
+                .map(step -> write(step.scene(), options.styles()))
+                .toList();
     }
 
     /** Any scene as an SVG document. */

@@ -120,6 +120,14 @@ public final class Drawing {
         return new Trace(draft, evaluation, style).lines();
     }
 
+    /**
+     * How the drawing is taught, step by step, each with the shapes that it draws and the stretches that are set off for them: worked
+     * out on request.
+     */
+    public Lesson lesson(LengthStyle style) {
+        return new Teaching(this, evaluation, style).lesson();
+    }
+
     public List<Step> steps() {
         return content.steps();
     }

@@ -36,10 +36,15 @@ final class Narration {
     }
 
     String sentence(Handle<?> node) {
+        return sentence(node, dimension(evaluation.graph().definition(node)));
+    }
+
+    /** How a node came about; {@code dimension} is that of an amount. */
+    String sentence(Handle<?> node, Dimension dimension) {
         Definition<?> definition = evaluation.graph().definition(node);
         Object value = value(node);
-        if (value instanceof Double) {
-            return sum(definition);
+        if (value instanceof Double number) {
+            return sum(definition, style.show(new Quantity(number, dimension)));
         }
         if (definition.operation() instanceof Given.Choice<?>) {
             boolean given = evaluation.inputsOf(node).given() != null;
@@ -60,8 +65,7 @@ final class Narration {
 
     // ---- numbers, words and truths
 
-    private String sum(Definition<?> definition) {
-        String value = show(definition);
+    private String sum(Definition<?> definition, String value) {
         Operation<?> operation = definition.operation();
         if (operation instanceof Given.Measure) {
             if (evaluation.inputsOf(definition.handle()).given() != null) {

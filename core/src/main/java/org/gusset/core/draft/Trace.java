@@ -24,13 +24,13 @@ final class Trace {
     List<TraceLine> lines() {
         List<TraceLine> lines = new ArrayList<>();
         for (Draft.Measure measure : draft.measures()) {
-            line(lines, "", "", measure.name(), measure.value());
+            line(lines, "", "", new Draft.Named(measure.name(), measure.value(), measure.dimension()));
         }
         for (Draft.Option option : draft.options()) {
-            line(lines, "", "", option.name(), option.value());
+            line(lines, "", "", new Draft.Named(option.name(), option.value(), option.dimension()));
         }
         for (Draft.Named value : draft.values()) {
-            line(lines, "", "", value.name(), value.node());
+            line(lines, "", "", new Draft.Named(value.name(), value.node(), value.dimension()));
         }
         for (Draft.PieceNodes piece : draft.pieces()) {
             Map<String, String> steps = new HashMap<>();
@@ -38,16 +38,18 @@ final class Trace {
                 step.names().forEach(name -> steps.put(name, step.title()));
             }
             for (Draft.Named named : piece.named()) {
-                line(lines, piece.name(), steps.getOrDefault(named.name(), ""), named.name(), named.drawn());
+                line(lines, piece.name(), steps.getOrDefault(named.name(), ""), named);
             }
         }
         return lines;
     }
 
-    private void line(List<TraceLine> lines, String piece, String step, String name, Handle<?> node) {
+    private void line(List<TraceLine> lines, String piece, String step, Draft.Named named) {
+        String name = named.name();
+        Handle<?> node = named.drawn();
         if (evaluation.state(node) == Evaluation.State.PRESENT) {
             try {
-                lines.add(new TraceLine(piece, step, name, narration.sentence(node)));
+                lines.add(new TraceLine(piece, step, name, narration.sentence(node, named.dimension())));
             } catch (Fault fault) {
                 // A branch that was not taken may have no value; then there is nothing to tell of it.
                 lines.add(new TraceLine(piece, step, name, ""));

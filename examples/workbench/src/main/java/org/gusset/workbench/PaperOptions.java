@@ -63,6 +63,14 @@ final class PaperOptions {
         return Optional.of(options);
     }
 
+    /** What is read of a paper and a margin alone, as the handout of a lesson has them; A4 and 10 mm unless told. */
+    static PageOptions page(String paper, @Nullable String margin, Wording wording) {
+        PaperOptions options = new PaperOptions();
+        options.paper = paper;
+        options.margin = margin;
+        return options.read(wording).orElseThrow();
+    }
+
     /** A length with its unit, in mm; nothing if the text is none. */
     static OptionalDouble length(String text) {
         return QuantityText.parse(text, Place.nowhere()).value().stream()

@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -33,15 +34,28 @@ record PdfPages(byte[] bytes, Set<String> missing) {
     private static final String FONT = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
 
     static PdfPages of(String title, List<Page> pages, StyleTable styles) {
+        List<String> names = pages.stream().map(Page::name).toList();
+        return of(title, names, pages.stream().map(Page::scene).toList(), styles);
+    }
+
+    /** Scenes as pages, numbered from 1. */
+    static PdfPages ofScenes(String title, List<Scene> scenes, StyleTable styles) {
+        List<String> names = IntStream.rangeClosed(1, scenes.size())
+                .mapToObj(Integer::toString)
+                .toList();
+        return of(title, names, scenes, styles);
+    }
+
+    private static PdfPages of(String title, List<String> names, List<Scene> scenes, StyleTable styles) {
         Set<String> missing = new TreeSet<>();
         try (PDDocument document = new PDDocument();
                 ByteArrayOutputStream bytes = new ByteArrayOutputStream()) {
             PDType0Font font = font(document);
             PDPageLabels labels = new PDPageLabels(document);
-            for (int i = 0; i < pages.size(); i++) {
-                add(document, pages.get(i).scene(), font, styles, missing);
+            for (int i = 0; i < scenes.size(); i++) {
+                add(document, scenes.get(i), font, styles, missing);
                 PDPageLabelRange label = new PDPageLabelRange();
-                label.setPrefix(pages.get(i).name());
+                label.setPrefix(names.get(i));
                 labels.setLabelItem(i, label);
             }
             describe(document, title, labels);

@@ -13,11 +13,8 @@ import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.diagnostic.Phrase;
 import org.gusset.core.diagnostic.Place;
 import org.gusset.core.diagnostic.Related;
-import org.gusset.core.measure.Dimension;
-import org.gusset.core.measure.MeasureCode;
 import org.gusset.core.measure.Measurements;
 import org.gusset.core.measure.Quantity;
-import org.gusset.core.measure.QuantityText;
 import org.gusset.core.measure.Unit;
 
 /** Turns the rows of one table into bodies; used once. */
@@ -207,41 +204,9 @@ final class TableReading {
     }
 
     private void take(Body body, String measure, String cell, Optional<Unit> unit, Place place) {
-        Outcome<Quantity> read = QuantityText.parse(cell, place);
-        if (unit.isPresent() && lacksUnit(read) && !cell.endsWith("%")) {
-            read = QuantityText.parse(cell + " " + unit.get().symbol(), place);
-        }
-        if (read.value().isEmpty()) {
-            for (Diagnostic diagnostic : read.diagnostics()) {
-                body.diagnostics.add(
-                        diagnostic.code() == MeasureCode.UNREADABLE
-                                ? diagnostic.with(
-                                        Hint.of("MEA002.cell", "Leave the cell empty if it was not measured."))
-                                : diagnostic);
-            }
-            return;
-        }
-        Quantity quantity = read.value().get();
-        if (quantity.dimension().equals(Dimension.NUMBER)) {
-            body.diagnostics.add(withoutUnit(body, measure, cell, place));
-            return;
-        }
-        body.entries.put(measure, new Measurements.Entry(quantity, place));
-    }
-
-    private static boolean lacksUnit(Outcome<Quantity> read) {
-        return read.value().isPresent()
-                ? read.value().get().dimension().equals(Dimension.NUMBER)
-                : read.diagnostics().get(0).code() == MeasureCode.FRACTION_WITHOUT_UNIT;
-    }
-
-    private static Diagnostic withoutUnit(Body body, String measure, String cell, Place place) {
-        if (cell.endsWith("%")) {
-            return Diagnostic.of(TableCode.NOT_A_MEASURE, place, "text", cell, "measure", measure, "body", body.name)
-                    .with(Hint.of("MEA209.hint", "Write a length, as `97 cm` or `38 1/2 in`."));
-        }
-        return Diagnostic.of(TableCode.PLAIN_NUMBER, place, "text", cell, "measure", measure, "body", body.name)
-                .with(Hint.of("MEA208.hint", "Write `{text} cm` or `{text} in`.", "text", cell));
+        Outcome<Quantity> read = MeasureText.read(body.name, measure, cell, unit, place);
+        body.diagnostics.addAll(read.diagnostics());
+        read.value().ifPresent(quantity -> body.entries.put(measure, new Measurements.Entry(quantity, place)));
     }
 
     private Optional<Body> newBody(String name, Place place, Map<String, Place> seen) {

@@ -48,13 +48,17 @@ public sealed interface Ink {
      * Marks that belong together.
      *
      * @param id unique in its scene
-     * @param kind what it holds, for class attributes: {@code piece}, {@code label}
+     * @param kind what it holds, for class attributes: {@code piece}, {@code label}; {@link #NAMED} for what is drawn for a name of
+     *     the draft, which then is the title and can be looked up in the file
      * @param title what it is called; empty for a group that needs no name
      * @param description more about it; may be empty
      * @param shift how far the group's own frame lies from that around it
      */
     record Group(String id, String kind, String title, String description, Vector shift, List<Ink> items)
             implements Ink {
+        /** The kind of a group that is drawn for one name of the draft. */
+        public static final String NAMED = "name";
+
         public Group {
             items = List.copyOf(items);
         }

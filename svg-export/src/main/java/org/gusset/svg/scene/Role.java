@@ -86,6 +86,26 @@ public enum Role {
     PAGE_EDGE(false),
     /** A piece in the map of the pages. */
     MAP_PIECE(false),
+    /** In a lesson, a line that stood before. */
+    DRAWN_BEFORE(false),
+    /** In a lesson, a line that is new. */
+    DRAWN_NOW(false),
+    /** In a lesson, a construction line that stood before. */
+    GUIDE_BEFORE(false),
+    /** In a lesson, a construction line that is new. */
+    GUIDE_NOW(false),
+    /** In a lesson, a fold of the cloth that is new. */
+    FOLD_NOW(false),
+    /** In a lesson, the arrow along the warp. */
+    GRAIN_NOW(false),
+    /** In a lesson, a line to be marked that is new. */
+    MARKED_NOW(false),
+    /** The arrow of a measured distance. */
+    DIMENSION(false),
+    /** Leads from a measured distance to where it is measured. */
+    DIMENSION_REACH(false),
+    /** The way that is squared or drawn on until something is met. */
+    WAY(false),
     /** The title of a sheet. */
     SHEET_TITLE(true),
     /** The name of a piece. */
@@ -106,6 +126,16 @@ public enum Role {
     PAGE_NAME(true),
     /** The words in a test square. */
     TEST_WORDS(true),
+    /** In a lesson, a name that stood before. */
+    NAME_BEFORE(true),
+    /** In a lesson, a name that is new. */
+    NAME_NOW(true),
+    /** A measured distance in words. */
+    DIMENSION_WORDS(true),
+    /** In a lesson, what the teacher says. */
+    TEACHING(true),
+    /** In a lesson, how a name came about. */
+    SENTENCE(true),
     /** What one rarely reads: the fingerprint. */
     SMALL_PRINT(true);
 

@@ -12,7 +12,7 @@ import org.gusset.svg.scene.Ink;
 import org.gusset.svg.scene.Role;
 
 /** The edges of a piece: where it is cut, where it is sewn, and where it lies on a fold and is not cut. */
-final class Outlines {
+public final class Outlines {
     /** How far off the fold a stretch of the cutting line may lie and still be taken for it, in mm. */
     private static final double ON_FOLD = 1e-3;
 
@@ -30,6 +30,13 @@ final class Outlines {
             ink.add(Ink.Stroke.of(ids.of(role.className(), piece.name()), role, Path.of(run.segments())));
         }
         return ink;
+    }
+
+    /** The cutting line in stretches, those that lie on a fold in the role of the fold. */
+    public static List<Ink.Stroke> cutting(Piece piece) {
+        return runs(piece).stream()
+                .map(run -> Ink.Stroke.of(run.onFold() ? Role.FOLD : Role.CUTTING, Path.of(run.segments())))
+                .toList();
     }
 
     /** Neighbouring segments of the cutting line that are cut, or that lie on the fold. */

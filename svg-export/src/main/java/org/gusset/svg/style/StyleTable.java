@@ -41,6 +41,9 @@ public record StyleTable(Map<Role, Pen> pens, Map<Role, Lettering> letterings) {
      * <p>Sizes that are laid on one another differ in two ways: six rows of dashes, each in a thin and a thick line (0.18 mm and
      * 0.35 mm, two steps apart in the same standard), so dealt out that neighbouring sizes differ in both. None is unbroken: an
      * unbroken line is several sizes at once.
+     *
+     * <p>What is new in a lesson is drawn more than twice as heavy as what stood before, so that no colour is needed to tell them
+     * apart.
      */
     public static StyleTable drafting() {
         Map<Role, Pen> pens = new EnumMap<>(Role.class);
@@ -74,6 +77,16 @@ public record StyleTable(Map<Role, Pen> pens, Map<Role, Lettering> letterings) {
         pens.put(Role.JOIN_MARK, Pen.solid(0.25));
         pens.put(Role.PAGE_EDGE, Pen.solid(0.15));
         pens.put(Role.MAP_PIECE, Pen.solid(0.3));
+        pens.put(Role.DRAWN_BEFORE, new Pen(0.5, List.of(), "#4d4d4d"));
+        pens.put(Role.DRAWN_NOW, Pen.solid(1.3));
+        pens.put(Role.GUIDE_BEFORE, new Pen(0.35, List.of(5.0, 2.5), "#4d4d4d"));
+        pens.put(Role.GUIDE_NOW, Pen.dashed(0.9, 7.0, 3.0));
+        pens.put(Role.FOLD_NOW, Pen.dashed(1.3, 14.0, 3.0, 2.0, 3.0));
+        pens.put(Role.GRAIN_NOW, Pen.solid(0.9));
+        pens.put(Role.MARKED_NOW, Pen.dashed(0.9, 4.0, 3.0));
+        pens.put(Role.DIMENSION, Pen.solid(0.45));
+        pens.put(Role.DIMENSION_REACH, Pen.solid(0.25));
+        pens.put(Role.WAY, Pen.dashed(0.45, 0.9, 1.8));
         Map<Role, Lettering> letterings = new EnumMap<>(Role.class);
         letterings.put(Role.SHEET_TITLE, Lettering.bold(11));
         letterings.put(Role.PIECE_NAME, Lettering.bold(9));
@@ -85,6 +98,11 @@ public record StyleTable(Map<Role, Pen> pens, Map<Role, Lettering> letterings) {
         letterings.put(Role.JOIN_LETTER, Lettering.bold(4));
         letterings.put(Role.PAGE_NAME, Lettering.bold(8));
         letterings.put(Role.TEST_WORDS, Lettering.plain(4));
+        letterings.put(Role.NAME_BEFORE, new Lettering(6.5, false, "#4d4d4d"));
+        letterings.put(Role.NAME_NOW, Lettering.bold(7.5));
+        letterings.put(Role.DIMENSION_WORDS, Lettering.plain(7));
+        letterings.put(Role.TEACHING, Lettering.plain(8));
+        letterings.put(Role.SENTENCE, Lettering.plain(7.5));
         letterings.put(Role.SMALL_PRINT, Lettering.plain(3.5));
         return new StyleTable(pens, letterings);
     }
@@ -147,6 +165,21 @@ public record StyleTable(Map<Role, Pen> pens, Map<Role, Lettering> letterings) {
         Map<Role, Pen> all = new EnumMap<>(pens);
         all.put(role, pen);
         return new StyleTable(all, letterings);
+    }
+
+    /** This table with every pen's weight and dashes and every size of type multiplied. */
+    public StyleTable scaled(double factor) {
+        Map<Role, Pen> scaledPens = new EnumMap<>(Role.class);
+        pens.forEach((role, pen) -> scaledPens.put(
+                role,
+                new Pen(
+                        pen.weight() * factor,
+                        pen.dashes().stream().map(d -> d * factor).toList(),
+                        pen.colour())));
+        Map<Role, Lettering> scaledLetterings = new EnumMap<>(Role.class);
+        letterings.forEach((role, lettering) -> scaledLetterings.put(
+                role, new Lettering(lettering.size() * factor, lettering.bold(), lettering.colour())));
+        return new StyleTable(scaledPens, scaledLetterings);
     }
 
     /** This table with other lettering for a role. */

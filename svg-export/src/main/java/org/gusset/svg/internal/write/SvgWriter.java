@@ -137,6 +137,9 @@ public final class SvgWriter {
 
     private void group(Ink.Group group) {
         xml.begin("g").attribute("id", group.id()).attribute("class", group.kind());
+        if (group.kind().equals(Ink.Group.NAMED)) {
+            xml.attribute("data-name", group.title());
+        }
         Vector shift = group.shift();
         if (shift.dx() != 0 || shift.dy() != 0) {
             xml.attribute("transform", "translate(" + Numbers.text(shift.dx()) + " " + Numbers.text(shift.dy()) + ")");

@@ -1,0 +1,391 @@
+// Drives a browser through a lesson from disk and through the same lesson as the workbench serves it.
+//
+//   node lesson.mjs CHROMIUM PAGE EXPECTED SERVED SHOTS
+//
+// PAGE is a file URL, EXPECTED a JSON file with what each step must show, SERVED the address of the served lesson, SHOTS a folder
+// for pictures of the page. Ends with 0 if all holds; each check that holds is told on a line.
+import assert from 'node:assert/strict';
+import {readFileSync, mkdirSync} from 'node:fs';
+import {createRequire} from 'node:module';
+import {join} from 'node:path';
+import {chromium} from 'playwright-core';
+
+const require = createRequire(import.meta.url);
+const axeSource = readFileSync(require.resolve('axe-core/axe.min.js'), 'utf8');
+const [, , executablePath, pageUrl, expectedFile, servedUrl, shots] = process.argv;
+const expected = JSON.parse(readFileSync(expectedFile, 'utf8'));
+mkdirSync(shots, {recursive: true});
+
+const browser = await chromium.launch({
+  executablePath,
+  headless: true,
+  args: ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking',
+    '--disable-component-update', '--disable-sync'],
+});
+
+/** A page with all complaints and requests kept. */
+async function open(url, options = {}) {
+  const {allowed = [], before, ...context} = options;
+  const own = await browser.newContext({viewport: {width: 1280, height: 800}, ...context});
+  const page = await own.newPage();
+  const complaints = [];
+  const requests = [];
+  page.on('console', m => { if (m.type() === 'error' || m.type() === 'warning') complaints.push(m.text()); });
+  page.on('pageerror', e => complaints.push(String(e)));
+  page.on('request', r => requests.push(r.method() + ' ' + r.url().replace(/#.*$/, '')));
+  if (before) await page.addInitScript(before);
+  await page.goto(url);
+  return {
+    page,
+    async close() {
+      assert.deepEqual(complaints, [], 'nothing stands on the console');
+      const others = requests.filter(r => r !== 'GET ' + url.replace(/#.*$/, '') && !allowed.includes(r));
+      assert.deepEqual(others, [], 'nothing but the page itself is asked for');
+      await own.close();
+    },
+  };
+}
+
+/** What the page shows now. */
+function shown(page) {
+  return page.evaluate(() => {
+    const visible = [...document.querySelectorAll('.step')].filter(s => s.checkVisibility());
+    const step = visible[0];
+    const svg = step.querySelector('svg');
+    const box = svg && svg.getBoundingClientRect();
+    return {
+      visible: visible.length,
+      id: step.id,
+      piece: step.dataset.piece,
+      title: step.querySelector('h2').textContent,
+      says: [...step.querySelectorAll('.says p')].map(p => p.textContent),
+      names: [...step.querySelectorAll('.told dt')].map(d => d.textContent),
+      sentences: [...step.querySelectorAll('.told dd')].map(d => d.textContent),
+      current: [...document.querySelectorAll('[aria-current="step"]')].map(a => a.getAttribute('href')),
+      place: document.getElementById('place').textContent,
+      said: document.getElementById('said').textContent,
+      hash: location.hash,
+      picture: svg && {role: svg.getAttribute('role'), width: box.width, height: box.height},
+      drawn: svg ? [...new Set([...svg.querySelectorAll('g.name')].map(g => g.dataset.name))] : [],
+    };
+  });
+}
+
+function lit(page) {
+  return page.evaluate(() => [...new Set([...document.querySelectorAll('svg .lit')].map(g => g.dataset.name))]);
+}
+
+async function axe(page, what) {
+  await page.evaluate(axeSource);
+  const found = await page.evaluate(() => window.axe.run(document, {resultTypes: ['violations']}));
+  const grave = found.violations
+    .filter(v => v.impact === 'serious' || v.impact === 'critical')
+    .map(v => v.id + ': ' + v.nodes.map(n => n.target.join(' ') + ' ' + n.failureSummary).join(' | '));
+  assert.deepEqual(grave, [], 'axe, ' + what);
+  const slight = found.violations.map(v => v.id + ' (' + v.impact + ')');
+  assert.ok(found.passes.length > 10, 'axe looked at the page');
+  done('axe has no serious or critical violation, ' + what + (slight.length ? '; others: ' + slight.join(', ') : ''));
+}
+
+function done(what) {
+  console.log('ok  ' + what);
+}
+
+async function checks() {
+  const count = expected.length;
+
+  {
+    const {page, close} = await open(pageUrl);
+    await page.keyboard.press('ArrowLeft');
+    let pictures = 0;
+    for (let i = 0; i < count; i++) {
+      const now = await shown(page);
+      const wanted = expected[i];
+      assert.equal(now.visible, 1, 'one step is seen');
+      assert.equal(now.id, 'step-' + (i + 1));
+      assert.equal(now.title, wanted.title);
+      assert.equal(now.piece, wanted.piece);
+      assert.deepEqual(now.says, wanted.says);
+      assert.deepEqual(now.names, wanted.names);
+      assert.deepEqual(now.sentences, wanted.sentences);
+      assert.deepEqual(now.current, ['#step-' + (i + 1)]);
+      assert.equal(now.place, `Step ${i + 1} of ${count}`);
+      if (i > 0) {
+        assert.equal(now.said, `Step ${i + 1} of ${count}. ${wanted.piece ? wanted.piece + ': ' : ''}${wanted.title}.`);
+        assert.equal(now.hash, '#step-' + (i + 1));
+      }
+      assert.equal(now.picture !== null, wanted.pictured, 'a picture where there is one');
+      if (now.picture) {
+        pictures++;
+        assert.equal(now.picture.role, 'img');
+        assert.ok(now.picture.width > 200 && now.picture.height > 200, 'the picture has room: ' + JSON.stringify(now.picture));
+      }
+      assert.deepEqual(now.drawn, wanted.drawn, 'the picture is that of the step');
+      await page.keyboard.press('ArrowRight');
+    }
+    assert.equal((await shown(page)).id, 'step-' + count, 'on from the last step leads nowhere');
+    assert.ok(pictures > 9, 'there were pictures: ' + pictures);
+    await page.keyboard.press('Home');
+    assert.equal((await shown(page)).id, 'step-1');
+    await page.keyboard.press('End');
+    assert.equal((await shown(page)).id, 'step-' + count);
+    await page.keyboard.press('ArrowLeft');
+    assert.equal((await shown(page)).id, 'step-' + (count - 1));
+    await page.keyboard.press('Alt+ArrowUp');
+    await page.reload();
+    assert.equal((await shown(page)).id, 'step-' + (count - 1), 'loading again keeps the step');
+    await close();
+    done(`${count} steps walked by keyboard, names and pictures in step, nothing on the console, nothing asked for`);
+  }
+
+  {
+    const {page, close} = await open(pageUrl);
+    await page.locator('#next').focus();
+    await page.keyboard.press('Enter');
+    await page.keyboard.press('Enter');
+    assert.equal((await shown(page)).id, 'step-3');
+    await page.locator('#back').click();
+    assert.equal((await shown(page)).id, 'step-2');
+    await page.locator('#steps a').nth(3).focus();
+    await page.keyboard.press('Enter');
+    assert.equal((await shown(page)).id, 'step-4');
+    assert.equal(await page.evaluate(() => document.activeElement.textContent), expected[3].title, 'the keyboard is at the step');
+    await page.evaluate(() => { location.hash = '#step-2'; });
+    await page.waitForFunction(() => document.querySelector('.step.now').id === 'step-2');
+    await close();
+    done('buttons, the list and the address lead to steps');
+  }
+
+  {
+    const {page, close} = await open(pageUrl);
+    let looked = 0;
+    for (let i = 0; i < count; i++) {
+      const keys = page.locator('.step.now .told a.key');
+      for (let k = 0; k < await keys.count(); k++) {
+        const key = keys.nth(k);
+        const name = await key.getAttribute('data-name');
+        await key.focus();
+        assert.deepEqual(await lit(page), [name], 'focus lights the place');
+        await page.evaluate(() => document.activeElement.blur());
+        assert.deepEqual(await lit(page), [], 'leaving puts it out');
+        if (k < 2) {
+          await key.hover();
+          assert.deepEqual(await lit(page), [name], 'pointing lights the place');
+          const looks = await page.evaluate(() => {
+            const shape = document.querySelector('svg .lit path, svg .lit circle, svg .lit line');
+            return shape === null ? 'none' : getComputedStyle(shape).stroke + ' ' + getComputedStyle(shape).strokeWidth;
+          });
+          assert.equal(looks, 'rgb(196, 0, 90) 5px', 'and it can be seen');
+          await page.mouse.move(2, 2);
+          assert.deepEqual(await lit(page), [], 'pointing elsewhere puts it out');
+        }
+        looked++;
+      }
+      await page.keyboard.press('ArrowRight');
+    }
+    assert.ok(looked >= count, 'there were names to look at: ' + looked);
+    await close();
+    done(`${looked} names light just their places, and go out again`);
+  }
+
+  for (const colorScheme of ['light', 'dark']) {
+    for (const width of [1280, 390]) {
+      const {page, close} = await open(pageUrl + '#step-3', {colorScheme, viewport: {width, height: 800}});
+      await axe(page, `${colorScheme}, ${width} wide`);
+      await page.screenshot({path: join(shots, `${colorScheme}-${width}.png`)});
+      const wide = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+      assert.equal(wide, 0, 'nothing sticks out sideways at ' + width);
+      await close();
+    }
+  }
+
+  {
+    const {page, close} = await open(pageUrl, {colorScheme: 'dark'});
+    const background = () => page.evaluate(() => getComputedStyle(document.body).backgroundColor);
+    const night = await background();
+    await page.locator('#dark').click();
+    const day = await background();
+    assert.notEqual(night, day, 'the switch turns dark to light');
+    await page.reload();
+    assert.equal(await background(), day, 'and is kept');
+    await axe(page, 'light by the switch where dark is liked');
+    const size = () => page.evaluate(() => parseFloat(getComputedStyle(document.querySelector('.step.now h2')).fontSize));
+    const plain = await size();
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('ArrowRight');
+    for (let i = 0; i < 4; i++) await page.locator('#larger').click();
+    assert.ok(await size() > 2 * plain, 'letters grow');
+    await page.screenshot({path: join(shots, 'largest-1280.png')});
+    await axe(page, 'largest letters');
+    await page.reload();
+    assert.ok(await size() > 2 * plain, 'and stay large');
+    await close();
+    done('dark, light and large letters are kept');
+  }
+
+  {
+    const {page, close} = await open(pageUrl + '#step-3');
+    const word = () => page.evaluate(() => document.querySelector('.step.now svg g.name text').getBoundingClientRect().height);
+    const inside = () => page.evaluate(() => {
+      const frame = document.querySelector('.step.now svg').getBoundingClientRect();
+      const fresh = new Set([...document.querySelectorAll('.step.now .told a.key')].map(a => a.dataset.name));
+      return [...document.querySelectorAll('.step.now svg g.name')].filter(g => fresh.has(g.dataset.name)).every(g => {
+        const box = g.getBoundingClientRect();
+        return box.left >= frame.left && box.right <= frame.right && box.top >= frame.top && box.bottom <= frame.bottom;
+      });
+    });
+    const far = await word();
+    await page.locator('#closer').click();
+    assert.ok(await word() > 1.5 * far, 'closer is larger');
+    assert.ok(await inside(), 'and all that is new is seen');
+    await page.screenshot({path: join(shots, 'closer-1280.png')});
+    await page.reload();
+    assert.ok(await word() > 1.5 * far, 'closer is kept');
+    await page.locator('#closer').click();
+    assert.ok(Math.abs(await word() - far) < 0.5, 'and the whole is back');
+    await close();
+    done('the picture from closer by');
+  }
+
+  {
+    const {page, close} = await open(pageUrl, {
+      before: () => Object.defineProperty(window, 'localStorage', {get() { throw new DOMException('no', 'SecurityError'); }}),
+    });
+    await page.locator('#dark').click();
+    await page.locator('#larger').click();
+    await page.keyboard.press('End');
+    assert.equal((await shown(page)).id, 'step-' + count);
+    await close();
+    done('refused storage breaks nothing');
+  }
+
+  {
+    const {page, close} = await open(pageUrl, {javaScriptEnabled: false});
+    assert.equal(await page.locator('.step').count(), count);
+    for (let i = 0; i < count; i++) {
+      assert.ok(await page.locator('.step').nth(i).isVisible(), 'all steps are seen without a script');
+    }
+    for (const id of ['back', 'next', 'larger', 'dark']) {
+      assert.ok(!await page.locator('#' + id).isVisible(), 'nothing is shown that would not work');
+    }
+    await page.screenshot({path: join(shots, 'no-script-1280.png')});
+    const key = page.locator('.step .told a.key').first();
+    await key.click();
+    const fragment = page.url().split('#')[1];
+    assert.match(fragment, /^step-\d+-/);
+    const target = page.locator('svg g.name:target');
+    assert.equal(await target.getAttribute('data-name'), await key.getAttribute('data-name'));
+    await close();
+    done('without a script all steps stand there, and names lead to their places');
+  }
+
+  {
+    const {page, close} = await open(pageUrl, {reducedMotion: 'reduce'});
+    const moving = await page.evaluate(() =>
+      [...document.querySelectorAll('*')].filter(e => parseFloat(getComputedStyle(e).transitionDuration) > 0).length);
+    assert.equal(moving, 0, 'nothing moves where motion is not liked');
+    await page.emulateMedia({media: 'print'});
+    const visible = await page.evaluate(() => [...document.querySelectorAll('.step')].filter(s => s.checkVisibility()).length);
+    assert.equal(visible, count, 'all steps are printed');
+    for (const id of ['side', 'next', 'dark']) assert.ok(!await page.locator('#' + id).isVisible());
+    const paper = await page.pdf({format: 'A4'});
+    const pages = (paper.toString('latin1').match(/\/Type\s*\/Page\b/g) || []).length;
+    assert.ok(pages >= count && pages <= count + 4, 'a page for each step: ' + pages);
+    await close();
+    done(`no motion where it is not liked; printed on ${pages} pages`);
+  }
+
+  {
+    const {page, close} = await open(servedUrl, {allowed: ['POST ' + servedUrl]});
+    assert.equal(await page.locator('form').count(), 1);
+    for (let i = 1; i < 3; i++) await page.keyboard.press('ArrowRight');
+    assert.equal((await shown(page)).id, 'step-3');
+    const picture = () => page.evaluate(() => document.querySelector('.step.now svg').innerHTML);
+    const chest = page.locator('.field').filter({has: page.locator('label', {hasText: /^chest$/})});
+    const input = chest.locator('input');
+    assert.equal(await input.inputValue(), '38 1/2 in', 'measures stand as the table has them');
+    const before = await picture();
+
+    assert.ok(!await input.isVisible(), 'the list stands first');
+    await page.locator('#measuring').click();
+    assert.ok(!await page.locator('#steps').isVisible());
+    await input.focus();
+    await page.keyboard.press('Home');
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('End');
+    assert.equal((await shown(page)).id, 'step-3', 'keys in a field are for the field');
+    await page.keyboard.press('Control+a');
+    await page.keyboard.type('104 cm');
+    await page.keyboard.press('Tab');
+    await page.waitForFunction(() => document.getElementById('outcome').textContent !== '');
+    assert.equal(await page.locator('#outcome').textContent(), 'Drawn with these measures.');
+    assert.equal((await shown(page)).id, 'step-3', 'the step is kept');
+    const after = await picture();
+    assert.notEqual(after, before, 'the picture is another');
+    assert.deepEqual((await shown(page)).current, ['#step-3']);
+
+    await input.fill('104');
+    await input.press('Enter');
+    await chest.locator('.wrong p').first().waitFor();
+    assert.match(await chest.locator('.wrong').textContent(), /has no unit.*Write `104 cm` or `104 in`/);
+    assert.equal(await input.getAttribute('aria-invalid'), 'true');
+    assert.match(await page.locator('#outcome').textContent(), /^Not drawn/);
+    assert.equal(await picture(), after, 'the last good picture stays');
+    assert.ok(await chest.locator('.wrong').isVisible());
+    await page.screenshot({path: join(shots, 'served-wrong-1280.png')});
+    await axe(page, 'served, with something wrong');
+
+    await input.fill('38 1/2 cm');
+    await input.press('Enter');
+    await page.waitForFunction(() => /Likely/.test(document.querySelector('.field .wrong').textContent));
+    assert.match(await chest.locator('.wrong').textContent(), /inches written as cm/);
+    assert.equal(await picture(), after);
+
+    await input.fill('38 1/2 in');
+    await input.press('Enter');
+    await page.waitForFunction(() => document.querySelectorAll('.wrong p').length === 0);
+    assert.equal(await picture(), before, 'the first measures give the first picture');
+    assert.equal(await input.getAttribute('aria-invalid'), null);
+
+    const neckline = page.locator('.field').filter({has: page.locator('label', {hasText: /^neckline$/})}).locator('select');
+    await neckline.selectOption('round');
+    await page.waitForFunction(() => document.getElementById('measures').getAttribute('aria-busy') === null);
+    await page.reload();
+    assert.equal((await shown(page)).id, 'step-3', 'loading again keeps the step');
+    assert.equal(await neckline.inputValue(), 'round', 'and what was chosen');
+    await close();
+    done('served: measures and choices change the pictures, the step stays, what is wrong is told beside its field');
+  }
+
+  {
+    const {page, close} = await open(servedUrl, {
+      javaScriptEnabled: false, viewport: {width: 390, height: 800}, allowed: ['POST ' + servedUrl]});
+    const input = page.locator('#measure-1');
+    await input.fill('a lot');
+    await page.getByRole('button', {name: 'Draw again'}).click();
+    assert.match(await page.locator('#measure-1-wrong').textContent(), /cannot be read/);
+    await input.fill('38 1/2 in');
+    await page.getByRole('button', {name: 'Draw again'}).click();
+    assert.equal(await page.locator('.wrong p').count(), 0);
+    await close();
+    done('the form works without a script too');
+  }
+
+  {
+    const {page, close} = await open(servedUrl, {viewport: {width: 390, height: 800}, colorScheme: 'dark'});
+    await page.locator('#list').click();
+    await page.screenshot({path: join(shots, 'served-list-390.png')});
+    await axe(page, 'served, 390 wide, with the list');
+    await page.locator('#steps a').nth(1).click();
+    assert.equal((await shown(page)).id, 'step-2');
+    assert.ok(!await page.locator('#side').isVisible(), 'the list makes room for the step');
+    await close();
+    done('the list on a small screen');
+  }
+}
+
+try {
+  await checks();
+} finally {
+  await browser.close();
+}
