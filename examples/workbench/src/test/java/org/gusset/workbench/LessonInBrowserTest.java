@@ -51,8 +51,8 @@ class LessonInBrowserTest {
                 "skipped: `npm ci` was not run in examples/workbench/src/test/browser");
         Drawing drawing = Smock.drawing();
         LessonContent lesson = teaching(drawing);
-        CommandRun written = CommandRun.standard(
-                "lesson", Smock.DRAFT, "--measures", Smock.MAREN, "--out", folder.toString());
+        CommandRun written =
+                CommandRun.standard("lesson", Smock.DRAFT, "--measures", Smock.MAREN, "--out", folder.toString());
         assertThat(written.code()).as(written.err()).isZero();
         Path page = folder.resolve("lesson.html");
         Path expected = Files.writeString(folder.resolve("expected.json"), JSON.std.asString(expected(lesson)));
