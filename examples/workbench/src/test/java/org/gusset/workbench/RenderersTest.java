@@ -150,7 +150,7 @@ class RenderersTest {
     @Test
     void aLineOffItsPlaceIsSeen() throws Exception {
         String svg = svg("smock.gusset, piece Pocket").replaceAll("(?s)\\s*<text\\b.*?</text>", "");
-        Matcher cutting = Pattern.compile("<path [^>]*class=\"cutting\"[^>]*/>").matcher(svg);
+        Matcher cutting = Pattern.compile("<path id=\"cutting-Pocket\"[^>]*/>").matcher(svg);
         assertThat(cutting.find()).isTrue();
         String path = cutting.group();
         Grey right = byBatik(svg);
