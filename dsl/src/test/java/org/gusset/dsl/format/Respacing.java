@@ -81,6 +81,8 @@ final class Respacing {
                 || right.text().startsWith("\"")
                 || right.text().equals("-")
                 || left.text().equals("/")
+                // Between two numbers a comma without a blank would be read as that of a decimal.
+                || (left.text().equals(",") && isNumber(right))
                 || right.text().equals("/")
                 || left.text().equals(".")
                 || right.text().equals(".");

@@ -120,7 +120,7 @@ class SettlingShippedDraftsTest {
                 "tiered-skirt; change gather upper_edge to top_half; top_half; gathered_to; middle_join; -20",
                 "smock; so that length(cap) = length(Back.armhole, Front.armhole); length(Back.armhole, Front.armhole); head_round; armhole; -20",
                 "fitted-bodice; neck_pt angled 202 deg by front_shoulder; front_shoulder; shoulder_drawn; shoulders; -20",
-                "trouser-block; distance(fork_in, fork_end) / 2 down 5 mm; 5 mm; fork_drop; inside_legs; -40",
+                "trouser-block; distance(fork_in, fork_end) / 2 down fork_drop; fork_drop; back_fall; inside_legs; -40",
                 "shirt-block; p20 swept by back_shoulder + 5 mm; back_shoulder + 5 mm; shoulder_drawn; shoulders; -20",
                 "shirt; top_right = top_left right cuff_long; cuff_long; cuff_round; cuffs; -20",
                 "wrap-robe; arm_low   = top_fold right arm_depth; arm_depth; head_half; armholes; -20",

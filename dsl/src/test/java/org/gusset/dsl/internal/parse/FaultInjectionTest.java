@@ -30,7 +30,7 @@ class FaultInjectionTest {
     private static final long SEED = 20_260_202;
     private static final int EACH = 600;
     private static final double KEPT = 0.99;
-    private static final double FURTHER = 0.12;
+    private static final double FURTHER = 0.1;
     private static final int SHOWN = Integer.getInteger("faults.shown", 0);
 
     /** A statement without what may rightly change when a brace is lost: its end, if it is a block. */
