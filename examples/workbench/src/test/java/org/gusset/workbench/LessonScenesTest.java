@@ -113,6 +113,12 @@ class LessonScenesTest {
                 .isEqualTo(Stream.iterate(1, n -> n + 1).limit(steps.size()).toList());
     }
 
+    @Test
+    void aChoiceThatIsANumberIsToldAsOne() {
+        assertThat(shown("shirt.gusset", "Maren Oddway").get(0).step().told())
+                .contains(new Told("buttons", "7, the draft's choice"));
+    }
+
     /** Quarter chest and scye depth of Maren Oddway by hand: (38.5 in + 12 cm) / 4 and 8 7/8 in. */
     @Test
     void theUnderarmOfTheSmockIsSetOffWithTheTape() {

@@ -138,7 +138,7 @@ public record Handout(List<Scene> pages, StyleTable styles) {
             boolean first = true;
             while (first || !told.isEmpty()) {
                 int count = told.size();
-                Block block = block(step, crop.filter(c -> true), told, heading, first);
+                Block block = block(step, crop, told, heading, first);
                 while (block.height() > room && count > 1) {
                     count -= Math.max(1, count / 8);
                     block = block(step, crop, told.subList(0, count), heading, first);
