@@ -17,6 +17,7 @@ import org.gusset.core.draft.Choices;
 import org.gusset.core.draft.Draft;
 import org.gusset.core.draft.Drawing;
 import org.gusset.core.draft.Needs;
+import org.gusset.core.draft.Toile;
 import org.gusset.core.measure.LengthStyle;
 import org.gusset.core.measure.Measurements;
 import org.gusset.svg.Svg;
@@ -26,8 +27,10 @@ import org.gusset.svg.scene.Scene;
 import org.gusset.svg.sheet.FormPages;
 import org.gusset.svg.sheet.MeasuringCard;
 import org.gusset.svg.sheet.SewingSheet;
+import org.gusset.svg.sheet.SheetContent;
 import org.gusset.svg.sheet.SheetOptions;
 import org.gusset.svg.style.StyleTable;
+import org.gusset.workbench.lesson.LessonPage;
 
 /** All that is drawn and written of a shipped draft for one body, by the name of the document. */
 final class ShippedDocuments {
@@ -38,7 +41,7 @@ final class ShippedDocuments {
 
     /**
      * The SVG documents of a drawing: {@code sheet}, {@code piece Back} and so on, {@code seams}, {@code page 1-1} and so on on A4, and
-     * {@code sewing 1}.
+     * {@code sewing 1}, {@code toile} and {@code lesson 1} and so on.
      */
     static Map<String, String> pictures(Drawing drawing) {
         Map<String, String> all = new LinkedHashMap<>();
@@ -49,12 +52,25 @@ final class ShippedDocuments {
                 .orThrow()
                 .forEach((name, svg) -> all.put("page " + name, svg));
         all.putAll(form("sewing", FormPages.of(SewingSheet.of(drawing, OPTIONS))));
+        all.put("toile", Svg.sheet(SheetContent.toile(drawing, Toile.ALLOWANCE), OPTIONS));
+        List<String> lesson = Svg.lesson(drawing, STYLE, OPTIONS);
+        for (int i = 0; i < lesson.size(); i++) {
+            all.put("lesson " + (i + 1), lesson.get(i));
+        }
         return all;
     }
 
     /** The measuring card of a draft, which is the same for all bodies: {@code card 1}. */
     static Map<String, String> card(Draft draft) {
         return form("card", FormPages.of(MeasuringCard.of(Needs.of(draft, Choices.none()), STYLE)));
+    }
+
+    /** All bodies of the cast on one sheet. */
+    static String nest(Draft draft) {
+        List<Drawing> sizes = Fitted.cast().stream()
+                .map(body -> draft.evaluate(Fitted.body(body), Choices.none()).orThrow())
+                .toList();
+        return Svg.nest(sizes, OPTIONS);
     }
 
     private static Map<String, String> form(String name, List<Scene> pages) {
@@ -94,6 +110,7 @@ final class ShippedDocuments {
         texts.forEach((name, text) -> all.put(name, text.toString()));
         all.put("chalk", chalk(drawing));
         all.put("values", values(drawing));
+        all.put("lesson page", LessonPage.of(LessonPages.content(drawing, STYLE, OPTIONS)));
         return all;
     }
 

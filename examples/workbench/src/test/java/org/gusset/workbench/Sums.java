@@ -21,6 +21,7 @@ final class Sums {
             StringBuilder card = new StringBuilder();
             ShippedDocuments.card(draft).values().forEach(card::append);
             lines.add(line(card.toString(), name, "every body", "card"));
+            lines.add(line(ShippedDocuments.nest(draft), name, "every body", "nest"));
         }
         return lines;
     }

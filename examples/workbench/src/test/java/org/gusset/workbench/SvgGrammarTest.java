@@ -2,6 +2,7 @@ package org.gusset.workbench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.gusset.core.draft.Choices;
@@ -26,20 +27,21 @@ class SvgGrammarTest {
         for (String body : Fitted.cast()) {
             Map<String, String> pictures = ShippedDocuments.pictures(
                     draft.evaluate(Fitted.body(body), Choices.none()).orThrow());
-            assertThat(pictures).containsKeys("sheet", "seams", "page 1-1", "sewing 1");
+            assertThat(pictures).containsKeys("sheet", "seams", "page 1-1", "sewing 1", "toile", "lesson 1");
             pictures.forEach((document, svg) -> {
                 assertThat(GRAMMAR.bySchema(svg)).as(body + ", " + document).isEmpty();
                 // The document type is read anew each time, which takes longer than all else here.
-                if (body.equals("Maren Oddway") || !document.startsWith("page")) {
+                if (body.equals("Maren Oddway") || !document.matches("(page|lesson) .*")) {
                     assertThat(SvgGrammar.byDocumentType(svg))
                             .as(body + ", " + document)
                             .isEmpty();
                 }
             });
         }
-        Map<String, String> card = ShippedDocuments.card(draft);
-        assertThat(card).isNotEmpty();
-        card.forEach((document, svg) -> {
+        Map<String, String> ofAll = new LinkedHashMap<>(ShippedDocuments.card(draft));
+        assertThat(ofAll).isNotEmpty();
+        ofAll.put("nest", ShippedDocuments.nest(draft));
+        ofAll.forEach((document, svg) -> {
             assertThat(GRAMMAR.bySchema(svg)).as(document).isEmpty();
             assertThat(SvgGrammar.byDocumentType(svg)).as(document).isEmpty();
         });

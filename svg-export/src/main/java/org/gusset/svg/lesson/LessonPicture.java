@@ -43,6 +43,11 @@ record LessonPicture(List<Ink> items, List<Dimensions.Drawn> dimensions, List<Bo
         return new Drafting(stage, frame, wording, lengths, styles).draw();
     }
 
+    /** The id of what is drawn or told for a name; words of the language, as {@code taken from}, have blanks, which ids must not. */
+    static String id(String kind, String name) {
+        return kind + "-" + name.replace(' ', '-');
+    }
+
     /** Draws one picture. */
     private static final class Drafting {
         private final Lesson.Stage stage;
@@ -92,7 +97,7 @@ record LessonPicture(List<Ink> items, List<Dimensions.Drawn> dimensions, List<Bo
         }
 
         private static Ink.Group group(String name, List<Ink> ink) {
-            return new Ink.Group("name-" + name, Ink.Group.NAMED, name, "", new Vector(0, 0), ink);
+            return new Ink.Group(id("name", name), Ink.Group.NAMED, name, "", new Vector(0, 0), ink);
         }
 
         private List<Ink> shape(Lesson.Shape shape, Role role, boolean strong) {

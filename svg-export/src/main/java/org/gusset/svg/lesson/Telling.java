@@ -51,7 +51,8 @@ record Telling(List<Ink> items, double height) {
             TextBlock block =
                     TextBlock.of(List.of(new LabelLine(Role.SENTENCE, one.sentence())), width - column - gap, styles);
             group.addAll(block.placed(new Point(column + gap, top), 0));
-            items.add(new Ink.Group("told-" + one.name(), Ink.Group.NAMED, one.name(), "", new Vector(0, 0), group));
+            items.add(new Ink.Group(
+                    LessonPicture.id("told", one.name()), Ink.Group.NAMED, one.name(), "", new Vector(0, 0), group));
             y = Math.max(top + block.height(), y + plain.size() * 1.3) + 0.2 * plain.size();
         }
         return new Telling(items, y);
