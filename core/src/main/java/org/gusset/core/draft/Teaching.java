@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.gusset.core.change.Changed;
@@ -97,8 +98,8 @@ final class Teaching {
                 List.copyOf(drawn.keySet()),
                 nodes.steps().stream().map(Draft.StepNodes::names).toList(),
                 needs,
-                name -> isDrawn(drawn.get(name)),
-                name -> !isPoint(drawn.get(name)),
+                name -> isDrawn(at(drawn, name)),
+                name -> !isPoint(at(drawn, name)),
                 number -> !nodes.steps().get(number).words().isEmpty());
         for (TeachingOrder.Group group : order.groups()) {
             group(nodes, group, drawn, needs, sentences);
@@ -113,6 +114,10 @@ final class Teaching {
                 Optional.of(piece)));
     }
 
+    private static Handle<?> at(Map<String, Handle<?>> drawn, String name) {
+        return Objects.requireNonNull(drawn.get(name), name);
+    }
+
     private void group(
             Draft.PieceNodes nodes,
             TeachingOrder.Group group,
@@ -122,7 +127,7 @@ final class Teaching {
         List<Lesson.Standing> before = before();
         List<Lesson.Introduced> introduced = new ArrayList<>();
         for (String name : group.names()) {
-            Handle<?> handle = drawn.get(name);
+            Handle<?> handle = at(drawn, name);
             Optional<Lesson.Shape> shape = shape(handle);
             introduced.add(new Lesson.Introduced(
                     name,
@@ -160,9 +165,9 @@ final class Teaching {
         boolean points = false;
         boolean lines = false;
         for (String name : group.names()) {
-            if (isDrawn(drawn.get(name))) {
-                points |= isPoint(drawn.get(name));
-                lines |= !isPoint(drawn.get(name));
+            if (isDrawn(at(drawn, name))) {
+                points |= isPoint(at(drawn, name));
+                lines |= !isPoint(at(drawn, name));
             }
         }
         if (points && !lines) {

@@ -91,11 +91,15 @@ final class TeachingOrder {
         if (done.contains(name)) {
             return;
         }
-        if (done.containsAll(needs.get(name))) {
+        if (done.containsAll(needsOf(name))) {
             take(name, loose);
         } else {
             late.add(name);
         }
+    }
+
+    private Set<String> needsOf(String name) {
+        return needs.getOrDefault(name, Set.of());
     }
 
     private void take(String name, List<String> into) {
@@ -105,7 +109,7 @@ final class TeachingOrder {
 
     private void step(int number) {
         List<String> own = steps.get(number).stream()
-                .filter(n -> names.contains(n) && stepOf.get(n) == number)
+                .filter(n -> names.contains(n) && stepOf.getOrDefault(n, -1) == number)
                 .distinct()
                 .toList();
         Set<String> wanted = new LinkedHashSet<>();
@@ -125,7 +129,7 @@ final class TeachingOrder {
 
     /** The names outside steps, not yet taught, that a name rests on. */
     private void outsideOf(String name, Set<String> found) {
-        for (String need : needs.get(name)) {
+        for (String need : needsOf(name)) {
             boolean open = !done.contains(need) && !stepOf.containsKey(need);
             if (open && found.add(need)) {
                 outsideOf(need, found);
@@ -148,7 +152,7 @@ final class TeachingOrder {
             }
         }
         for (String name : new ArrayList<>(names)) {
-            boolean ready = done.containsAll(needs.get(name));
+            boolean ready = done.containsAll(needsOf(name));
             if (ready && !done.contains(name) && (wanted.contains(name) || beside.contains(name))) {
                 take(name, loose);
                 late.remove(name);
@@ -172,7 +176,7 @@ final class TeachingOrder {
         while (more) {
             more = false;
             for (String name : new ArrayList<>(open)) {
-                if (done.containsAll(needs.get(name))) {
+                if (done.containsAll(needsOf(name))) {
                     open.remove(name);
                     take(name, told);
                     more = true;
@@ -191,7 +195,7 @@ final class TeachingOrder {
             // As many of one step as do not rest on those of another that come after.
             Set<String> left = new LinkedHashSet<>(told);
             for (String name : told) {
-                boolean free = needs.get(name).stream().noneMatch(left::contains);
+                boolean free = needsOf(name).stream().noneMatch(left::contains);
                 if (stepOf.getOrDefault(name, -1) == step && free) {
                     same.add(name);
                     left.remove(name);
