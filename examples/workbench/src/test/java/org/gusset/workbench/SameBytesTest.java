@@ -33,7 +33,7 @@ class SameBytesTest {
             Fitted.EXAMPLES.resolve("workbench/src/test/resources/org/gusset/workbench/sums-of-shipped-drafts.txt");
 
     private static final int THREADS = 2;
-    private static final int ROUNDS = 3;
+    private static final int ROUNDS = Integer.getInteger("gusset.rounds", 1);
 
     private static List<String> drawn = List.of();
 
