@@ -16,8 +16,11 @@ final class Loops {
     /** How much nearer to the original than the distance a true place of the copy may seem, in mm. */
     private static final double SLACK = 0.002;
 
-    /** Runs with ends as close as this may be cut out without a crossing, in mm. */
-    private static final double TINY = 5e-4;
+    /**
+     * Runs with ends as close as this may be cut out without a crossing, in mm: where a curve is hardly tighter than the distance, the
+     * loop is so slim that copies that are fitted to 1e-4 mm need not cross.
+     */
+    private static final double TINY = 5e-3;
 
     private static final double EPS = 1e-7;
     private static final int ROUNDS = 50;

@@ -342,4 +342,20 @@ class ParallelTest {
                     .isLessThan(1e-9);
         }
     }
+
+    /** The tightest radius passes through the distance: where it is hardly less, the loop of the copy is slimmer than its fit is true. */
+    @Test
+    void aCurveHardlyTooTightHasAParallel() {
+        for (int i = 0; i <= 2000; i++) {
+            double x = 267.6 - 0.4 * i / 2000;
+            Path armhole = Path.of(new CubicSegment(
+                    p(308.6, 30), p(293.977, 98.5585), p(166.5532 + 1.8795 * (x - 267.4785), 198.9), p(x, 198.9)));
+            Path copy = armhole.parallel(15);
+            for (int k = 0; k <= 50; k++) {
+                assertThat(armhole.nearest(copy.at(copy.length() * k / 50)).distance())
+                        .as("at %f", x)
+                        .isCloseTo(15, within(0.005));
+            }
+        }
+    }
 }
