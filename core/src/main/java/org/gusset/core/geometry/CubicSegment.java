@@ -50,6 +50,17 @@ public record CubicSegment(Point start, Point control1, Point control2, Point en
         return end.minus(start).plus(control1.minus(control2).times(3)).times(6);
     }
 
+    /** True if a derivative is more than none; asked so often that a bound on the control polygon's length stands first. */
+    private boolean moves(Vector derivative) {
+        double speed = derivative.length();
+        double bound = side(start, control1) + side(control1, control2) + side(control2, end);
+        return speed > 2 * STANDSTILL * bound || speed > STANDSTILL * polygonLength();
+    }
+
+    private static double side(Point from, Point to) {
+        return Math.abs(to.x() - from.x()) + Math.abs(to.y() - from.y());
+    }
+
     /** The length of the control polygon, at least the arc length. */
     double polygonLength() {
         return start.distance(control1) + control1.distance(control2) + control2.distance(end);
@@ -72,11 +83,11 @@ public record CubicSegment(Point start, Point control1, Point control2, Point en
 
     @Override
     public Vector tangent(double t) {
-        double slow = STANDSTILL * polygonLength();
         Vector first = derivative(t);
-        if (first.length() > slow) {
+        if (moves(first)) {
             return first.unit();
         }
+        double slow = STANDSTILL * polygonLength();
         Vector second = secondDerivative(t);
         if (second.length() > slow) {
             return t > 1 - 1e-6 ? second.opposite().unit() : second.unit();
@@ -90,13 +101,12 @@ public record CubicSegment(Point start, Point control1, Point control2, Point en
      */
     @Override
     public double curvature(double t) {
-        double slow = STANDSTILL * polygonLength();
         Vector first = derivative(t);
         double at = t;
-        if (first.length() <= slow) {
+        if (!moves(first)) {
             at = t < 0.5 ? t + ASIDE : t - ASIDE;
             first = derivative(at);
-            if (first.length() <= slow) {
+            if (!moves(first)) {
                 return 0;
             }
         }

@@ -22,11 +22,16 @@ final class ParallelCurve {
 
     private final CubicSegment curve;
     private final double distance;
+
+    /** Speeds up to this count as none. */
+    private final double still;
+
     private final List<Piece> pieces = new ArrayList<>();
 
     private ParallelCurve(CubicSegment curve, double distance) {
         this.curve = curve;
         this.distance = distance;
+        this.still = 1e-9 * curve.polygonLength();
     }
 
     /** The pieces in order; {@code curve} has length and no cusp but perhaps at its ends. */
@@ -64,7 +69,7 @@ final class ParallelCurve {
     private double speed(double t) {
         Vector first = curve.derivative(t);
         double speed = first.length();
-        if (speed <= 1e-9 * curve.polygonLength()) {
+        if (speed <= still) {
             double aside = t < 0.5 ? t + 1e-4 : t - 1e-4;
             return speed(aside);
         }
@@ -74,14 +79,16 @@ final class ParallelCurve {
     /** Where the parallel's speed changes sign, found between even steps and around its dips and rises. */
     private List<Double> standstills() {
         List<Double> looks = new ArrayList<>();
+        double[] speeds = new double[LOOKS + 1];
         double step = 1.0 / LOOKS;
         for (int i = 0; i <= LOOKS; i++) {
             looks.add(i * step);
+            speeds[i] = speed(i * step);
         }
         for (int i = 1; i < LOOKS; i++) {
-            double before = speed((i - 1) * step);
-            double here = speed(i * step);
-            double after = speed((i + 1) * step);
+            double before = speeds[i - 1];
+            double here = speeds[i];
+            double after = speeds[i + 1];
             boolean dip = here > 0 && here <= before && here <= after;
             boolean rise = here < 0 && here >= before && here >= after;
             if (dip || rise) {
@@ -90,11 +97,13 @@ final class ParallelCurve {
         }
         looks.sort(null);
         List<Double> cuts = new ArrayList<>();
+        boolean forward = speed(looks.get(0)) > 0;
         for (int i = 1; i < looks.size(); i++) {
-            double t0 = looks.get(i - 1);
             double t1 = looks.get(i);
-            if (speed(t0) > 0 != speed(t1) > 0) {
-                double cut = change(t0, t1);
+            boolean before = forward;
+            forward = speed(t1) > 0;
+            if (before != forward) {
+                double cut = change(looks.get(i - 1), t1);
                 if (cut > 1e-9 && cut < 1 - 1e-9) {
                     cuts.add(cut);
                 }

@@ -73,10 +73,22 @@ final class PathMeetings {
 
     private List<Found> ownContacts() {
         List<Found> out = new ArrayList<>();
-        for (int i = 0; i < path.segments().size(); i++) {
+        int n = path.segments().size();
+        boolean closed = path.closed();
+        for (int i = 0; i < n; i++) {
             Box box = path.stations().box(i).grown(Path.COINCIDE);
-            for (int j = i + 1; j < path.segments().size(); j++) {
-                if (box.meets(path.stations().box(j))) {
+            for (int j = i + 1; j < n; j++) {
+                boolean runsOn = (j == i + 1
+                                && n > 2
+                                && RunningOn.apart(
+                                        path.segments().get(i), path.segments().get(j)))
+                        || (closed
+                                && i == 0
+                                && j == n - 1
+                                && n > 2
+                                && RunningOn.apart(
+                                        path.segments().get(j), path.segments().get(i)));
+                if (!runsOn && box.meets(path.stations().box(j))) {
                     pair(i, j, out);
                 }
             }

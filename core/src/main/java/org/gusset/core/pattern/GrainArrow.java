@@ -35,6 +35,7 @@ final class GrainArrow {
 
     private final Vector way;
     private final List<Point> ring;
+    private final RingDistances distances;
     private final List<List<Point>> obstacles;
 
     /**
@@ -46,6 +47,7 @@ final class GrainArrow {
     GrainArrow(Path stitching, Vector way, List<Path> placed) {
         this.way = way;
         this.ring = stitching.flatten(ROUGH);
+        this.distances = new RingDistances(ring);
         this.obstacles = placed.stream().map(p -> p.flatten(ROUGH)).toList();
     }
 
@@ -153,24 +155,8 @@ final class GrainArrow {
     private double clear(Point start, Point end) {
         double square = Double.POSITIVE_INFINITY;
         for (int i = 0; i < LOOKS; i++) {
-            Point p = start.toward(end, (double) i / (LOOKS - 1));
-            for (int k = 1; k < ring.size(); k++) {
-                square = Math.min(square, squaredDistance(p, ring.get(k - 1), ring.get(k)));
-            }
+            square = distances.least(start.toward(end, (double) i / (LOOKS - 1)), square);
         }
         return Math.sqrt(square);
-    }
-
-    /** By numbers instead of vectors: this runs some hundred thousand times for a piece. */
-    private static double squaredDistance(Point p, Point from, Point to) {
-        double alongX = to.x() - from.x();
-        double alongY = to.y() - from.y();
-        double offX = p.x() - from.x();
-        double offY = p.y() - from.y();
-        double square = alongX * alongX + alongY * alongY;
-        double share = square == 0 ? 0 : Math.max(0, Math.min(1, (offX * alongX + offY * alongY) / square));
-        offX -= share * alongX;
-        offY -= share * alongY;
-        return offX * offX + offY * offY;
     }
 }

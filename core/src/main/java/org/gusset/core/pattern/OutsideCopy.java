@@ -27,10 +27,18 @@ final class OutsideCopy {
     private final double width;
     private final Side side;
 
+    /** The speeds at the places looked at. */
+    private final double[] speeds = new double[LOOKS + 1];
+
     OutsideCopy(Segment seam, double width, Side side) {
         this.seam = seam;
         this.width = width;
         this.side = side;
+        if (!(seam instanceof LineSegment)) {
+            for (int i = 0; i <= LOOKS; i++) {
+                speeds[i] = speed((double) i / LOOKS);
+            }
+        }
     }
 
     /** A stretch by parameters. */
@@ -57,10 +65,9 @@ final class OutsideCopy {
         double worst = SLOWEST;
         double at = 0;
         for (int i = 0; i <= LOOKS; i++) {
-            double t = (double) i / LOOKS;
-            if (speed(t) < worst) {
-                worst = speed(t);
-                at = seam instanceof ArcSegment ? 0.5 : t;
+            if (speeds[i] < worst) {
+                worst = speeds[i];
+                at = seam instanceof ArcSegment ? 0.5 : (double) i / LOOKS;
             }
         }
         return worst < SLOWEST ? Optional.of(new Band.Tight(seam.at(at), width / (1 - worst))) : Optional.empty();
@@ -101,11 +108,11 @@ final class OutsideCopy {
     /** The stretches on which the copy runs forwards. */
     private List<Stretch> soundStretches() {
         List<Stretch> stretches = new ArrayList<>();
-        double from = speed(0) > SLOWEST ? 0 : -1;
+        double from = speeds[0] > SLOWEST ? 0 : -1;
         for (int i = 1; i <= LOOKS; i++) {
             double t = (double) i / LOOKS;
             double before = (double) (i - 1) / LOOKS;
-            boolean sound = speed(t) > SLOWEST;
+            boolean sound = speeds[i] > SLOWEST;
             if (sound && from < 0) {
                 from = change(t, before);
             } else if (!sound && from >= 0) {

@@ -100,7 +100,13 @@ final class Sides {
     }
 
     /** A run's piece and the edge on which it lies. */
-    record Sewn(Piece piece, Edge edge) {}
+    record Sewn(Piece piece, Edge edge) {
+        /** By the names: all that pieces hold takes long to add up. */
+        @Override
+        public int hashCode() {
+            return 31 * piece.name().hashCode() + edge.name().hashCode();
+        }
+    }
 
     /** The piece and edge of a run; empty if either is not known. */
     Optional<Sewn> sewn(Run run) {
