@@ -34,7 +34,12 @@ final class GrainArrow {
     private static final double ROUGH = 0.05;
 
     private final Vector way;
-    private final List<Point> ring;
+
+    /** How far the corners of the stitching line lie along the warp and across it. */
+    private final double[] along;
+
+    private final double[] aside;
+
     private final RingDistances distances;
     private final List<List<Point>> obstacles;
 
@@ -46,8 +51,15 @@ final class GrainArrow {
      */
     GrainArrow(Path stitching, Vector way, List<Path> placed) {
         this.way = way;
-        this.ring = stitching.flatten(ROUGH);
+        List<Point> ring = stitching.flatten(ROUGH);
         this.distances = new RingDistances(ring);
+        this.along = new double[ring.size()];
+        this.aside = new double[ring.size()];
+        for (int i = 0; i < along.length; i++) {
+            Vector place = ring.get(i).minus(Point.ORIGIN);
+            along[i] = way.dot(place);
+            aside[i] = way.left().dot(place);
+        }
         this.obstacles = placed.stream().map(p -> p.flatten(ROUGH)).toList();
     }
 
@@ -67,9 +79,9 @@ final class GrainArrow {
         Vector across = way.left();
         double least = Double.POSITIVE_INFINITY;
         double most = Double.NEGATIVE_INFINITY;
-        for (Point p : ring) {
-            least = Math.min(least, across.dot(p.minus(Point.ORIGIN)));
-            most = Math.max(most, across.dot(p.minus(Point.ORIGIN)));
+        for (double place : aside) {
+            least = Math.min(least, place);
+            most = Math.max(most, place);
         }
         List<Candidate> candidates = new ArrayList<>();
         if (line.isPresent()) {
@@ -108,13 +120,11 @@ final class GrainArrow {
 
     private void addInside(double offset, Vector across, double off, List<Candidate> candidates) {
         List<Double> crossings = new ArrayList<>();
-        for (int i = 1; i < ring.size(); i++) {
-            Vector a = ring.get(i - 1).minus(Point.ORIGIN);
-            Vector b = ring.get(i).minus(Point.ORIGIN);
-            double u = across.dot(a) - offset;
-            double v = across.dot(b) - offset;
+        for (int i = 1; i < along.length; i++) {
+            double u = aside[i - 1] - offset;
+            double v = aside[i] - offset;
             if (u < 0 != v < 0) {
-                crossings.add(way.dot(a) + (way.dot(b) - way.dot(a)) * u / (u - v));
+                crossings.add(along[i - 1] + (along[i] - along[i - 1]) * u / (u - v));
             }
         }
         crossings.sort(null);
