@@ -1,0 +1,106 @@
+package org.gusset.core.grade;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.gusset.core.diagnostic.Fact;
+import org.gusset.core.diagnostic.Phrase;
+import org.gusset.core.geometry.Vector;
+
+/** Moves and grade rules in words, lengths as facts. */
+public final class GradeWords {
+    /** More moves than this are told by the least and the most of them. */
+    private static final int MOST_TOLD = 3;
+
+    private GradeWords() {}
+
+    /** A move: {@code right 1 cm, up 0.5 cm}, or that there is none. */
+    public static Phrase move(Vector move) {
+        List<Phrase> ways = new ArrayList<>();
+        if (Math.abs(move.dx()) > GradeRules.ALIKE) {
+            ways.add(across(move.dx()));
+        }
+        if (Math.abs(move.dy()) > GradeRules.ALIKE) {
+            ways.add(along(move.dy()));
+        }
+        return ways.isEmpty() ? Phrase.of("grade.stays", "stays where it is") : Phrase.joined("grade.move", ", ", ways);
+    }
+
+    private static Phrase across(double right) {
+        return right > 0
+                ? Phrase.of("grade.right", "right {length}", "length", Fact.length(right))
+                : Phrase.of("grade.left", "left {length}", "length", Fact.length(-right));
+    }
+
+    private static Phrase along(double down) {
+        return down > 0
+                ? Phrase.of("grade.down", "down {length}", "length", Fact.length(down))
+                : Phrase.of("grade.up", "up {length}", "length", Fact.length(-down));
+    }
+
+    /** The moves of a rule: the one that is the same from size to size, or each with the size from which on it is so. */
+    public static Phrase moves(CornerRule rule, List<String> sizes) {
+        List<Vector> moves = rule.moves();
+        if (moves.isEmpty()) {
+            return Phrase.of("grade.no-move", "no move is known");
+        }
+        if (rule.course() == Course.CONSTANT) {
+            return move(moves.get(0));
+        }
+        List<Phrase> runs = new ArrayList<>();
+        Vector last = moves.get(0);
+        for (int i = 1; i < sizes.size(); i++) {
+            if (rule.move(i).isEmpty()) {
+                continue;
+            }
+            Vector move = rule.move(i).get();
+            if (runs.isEmpty() || !alike(move, last)) {
+                runs.add(Phrase.of("grade.from", "into {size} {move}", "size", sizes.get(i), "move", move(move)));
+                last = move;
+            }
+        }
+        return runs.size() <= MOST_TOLD ? Phrase.joined("grade.runs", "; from there ", runs) : range(moves);
+    }
+
+    private static boolean alike(Vector a, Vector b) {
+        return Math.abs(a.dx() - b.dx()) <= GradeRules.ALIKE && Math.abs(a.dy() - b.dy()) <= GradeRules.ALIKE;
+    }
+
+    /** The least and the most that a corner moves, across and along. */
+    public static Phrase range(List<Vector> moves) {
+        double least = moves.stream().mapToDouble(Vector::dx).min().orElse(0);
+        double most = moves.stream().mapToDouble(Vector::dx).max().orElse(0);
+        double top = moves.stream().mapToDouble(Vector::dy).min().orElse(0);
+        double bottom = moves.stream().mapToDouble(Vector::dy).max().orElse(0);
+        List<Phrase> ways = new ArrayList<>();
+        if (Math.max(Math.abs(least), Math.abs(most)) > GradeRules.ALIKE) {
+            ways.add(between(across(least), across(most), most - least));
+        }
+        if (Math.max(Math.abs(top), Math.abs(bottom)) > GradeRules.ALIKE) {
+            ways.add(between(along(top), along(bottom), bottom - top));
+        }
+        return Phrase.joined("grade.move", ", ", ways);
+    }
+
+    private static Phrase between(Phrase least, Phrase most, double apart) {
+        return apart <= GradeRules.ALIKE
+                ? most
+                : Phrase.of("grade.between", "{least} to {most}", "least", least, "most", most);
+    }
+
+    /** A rule in a sentence without its corner: constant, with the chart, or bending, with its moves and the sizes at which it breaks. */
+    public static Phrase rule(CornerRule rule, List<String> sizes) {
+        Phrase moves = moves(rule, sizes);
+        String at = String.join(", ", rule.breaks().stream().map(sizes::get).toList());
+        switch (rule.course()) {
+            case CONSTANT:
+                return rule.stays() ? moves : Phrase.of("grade.constant", "{moves} per size", "moves", moves);
+            case WITH_CHART:
+                return Phrase.of(
+                        "grade.with-chart", "breaks with the chart at {at}: {moves}", "at", at, "moves", moves);
+            case BENDS:
+                return Phrase.of("grade.bends", "bends at {at}: {moves}", "at", at, "moves", moves);
+            default:
+                return moves;
+        }
+    }
+}
