@@ -156,7 +156,7 @@ final class GradeMessages {
                 "second",
                 Fact.length(lengths.second()),
                 "ease",
-                Fact.length(lengths.ease()),
+                GradeWords.length(lengths.ease()),
                 "drift",
                 drift(seam)));
     }
@@ -169,9 +169,9 @@ final class GradeMessages {
                 sizes.add(Phrase.of("grade.ease-unknown", "{size} not known", "size", size.size()));
                 continue;
             }
-            Fact ease = Fact.length(size.lengths().get().ease());
+            Fact ease = GradeWords.length(size.lengths().get().ease());
             OptionalDouble drift = seam.drift(i);
-            if (drift.isEmpty()) {
+            if (drift.isEmpty() || Math.abs(drift.getAsDouble()) <= GradeRules.ALIKE) {
                 sizes.add(Phrase.of("grade.ease", "{size} {ease}", "size", size.size(), "ease", ease));
             } else {
                 boolean less = drift.getAsDouble() < 0;

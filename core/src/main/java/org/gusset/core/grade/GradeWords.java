@@ -11,6 +11,9 @@ public final class GradeWords {
     /** More moves than this are told by the least and the most of them. */
     private static final int MOST_TOLD = 3;
 
+    /** Moves that differ by less, in mm, are told as one with the difference: two figures would read alike. */
+    private static final double HAIR = 0.2;
+
     private GradeWords() {}
 
     /** A move: {@code right 1 cm, up 0.5 cm}, or that there is none. */
@@ -54,11 +57,11 @@ public final class GradeWords {
             }
             Vector move = rule.move(i).get();
             if (runs.isEmpty() || !alike(move, last)) {
-                runs.add(Phrase.of("grade.from", "into {size} {move}", "size", sizes.get(i), "move", move(move)));
+                runs.add(Phrase.of("grade.from", "{move} from {size} on", "size", sizes.get(i), "move", move(move)));
                 last = move;
             }
         }
-        return runs.size() <= MOST_TOLD ? Phrase.joined("grade.runs", "; from there ", runs) : range(moves);
+        return runs.size() <= MOST_TOLD ? Phrase.joined("grade.runs", "; ", runs) : range(moves);
     }
 
     private static boolean alike(Vector a, Vector b) {
@@ -82,9 +85,17 @@ public final class GradeWords {
     }
 
     private static Phrase between(Phrase least, Phrase most, double apart) {
-        return apart <= GradeRules.ALIKE
-                ? most
+        if (apart <= GradeRules.ALIKE) {
+            return most;
+        }
+        return apart < HAIR
+                ? Phrase.of("grade.nearly", "{most} within {apart}", "most", most, "apart", Fact.length(apart))
                 : Phrase.of("grade.between", "{least} to {most}", "least", least, "most", most);
+    }
+
+    /** A difference of lengths that are worked out to a few billionths of a millimetre: what is less than a move is none. */
+    public static Fact length(double mm) {
+        return Fact.length(Math.abs(mm) <= GradeRules.ALIKE ? 0 : mm);
     }
 
     /** A rule in a sentence without its corner: constant, with the chart, or bending, with its moves and the sizes at which it breaks. */
