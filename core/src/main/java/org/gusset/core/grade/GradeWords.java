@@ -2,6 +2,7 @@ package org.gusset.core.grade;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleFunction;
 import org.gusset.core.diagnostic.Fact;
 import org.gusset.core.diagnostic.Phrase;
 import org.gusset.core.geometry.Vector;
@@ -10,6 +11,9 @@ import org.gusset.core.geometry.Vector;
 public final class GradeWords {
     /** More moves than this are told by the least and the most of them. */
     private static final int MOST_TOLD = 3;
+
+    /** More sizes than this are counted. */
+    private static final int MOST_SIZES = 4;
 
     /** Moves that differ by less, in mm, are told as one with the difference: two figures would read alike. */
     private static final double HAIR = 0.2;
@@ -76,21 +80,35 @@ public final class GradeWords {
         double bottom = moves.stream().mapToDouble(Vector::dy).max().orElse(0);
         List<Phrase> ways = new ArrayList<>();
         if (Math.max(Math.abs(least), Math.abs(most)) > GradeRules.ALIKE) {
-            ways.add(between(across(least), across(most), most - least));
+            ways.add(between(least, most, GradeWords::across));
         }
         if (Math.max(Math.abs(top), Math.abs(bottom)) > GradeRules.ALIKE) {
-            ways.add(between(along(top), along(bottom), bottom - top));
+            ways.add(between(top, bottom, GradeWords::along));
         }
         return Phrase.joined("grade.move", ", ", ways);
     }
 
-    private static Phrase between(Phrase least, Phrase most, double apart) {
+    private static Phrase between(double low, double high, DoubleFunction<Phrase> words) {
+        double apart = high - low;
+        boolean back = Math.abs(low) > Math.abs(high);
+        double less = back ? high : low;
+        double more = back ? low : high;
         if (apart <= GradeRules.ALIKE) {
-            return most;
+            return words.apply(more);
+        } else if (Math.abs(more) < HAIR) {
+            return Phrase.of("grade.hardly", "{most} at most", "most", words.apply(more));
+        } else if (apart < HAIR) {
+            return Phrase.of(
+                    "grade.nearly",
+                    "{most} or up to {apart} less",
+                    "most",
+                    words.apply(more),
+                    "apart",
+                    Fact.length(apart));
+        } else if (Math.abs(less) <= GradeRules.ALIKE) {
+            return Phrase.of("grade.up-to", "0 to {most}", "most", words.apply(more));
         }
-        return apart < HAIR
-                ? Phrase.of("grade.nearly", "{most} within {apart}", "most", most, "apart", Fact.length(apart))
-                : Phrase.of("grade.between", "{least} to {most}", "least", least, "most", most);
+        return Phrase.of("grade.between", "{least} to {most}", "least", words.apply(less), "most", words.apply(more));
     }
 
     /** A difference of lengths that are worked out to a few billionths of a millimetre: what is less than a move is none. */
@@ -98,10 +116,19 @@ public final class GradeWords {
         return Fact.length(Math.abs(mm) <= GradeRules.ALIKE ? 0 : mm);
     }
 
+    /** The sizes at which a rule breaks: all if there are few, else the first and how many more. */
+    public static Phrase breaks(CornerRule rule, List<String> sizes) {
+        List<String> all = rule.breaks().stream().map(sizes::get).toList();
+        return all.size() <= MOST_SIZES
+                ? Phrase.of("grade.sizes", "{sizes}", "sizes", String.join(", ", all))
+                : Phrase.of(
+                        "grade.first-sizes", "{first} and {more} more", "first", all.get(0), "more", all.size() - 1);
+    }
+
     /** A rule in a sentence without its corner: constant, with the chart, or bending, with its moves and the sizes at which it breaks. */
     public static Phrase rule(CornerRule rule, List<String> sizes) {
         Phrase moves = moves(rule, sizes);
-        String at = String.join(", ", rule.breaks().stream().map(sizes::get).toList());
+        Phrase at = breaks(rule, sizes);
         switch (rule.course()) {
             case CONSTANT:
                 return rule.stays() ? moves : Phrase.of("grade.constant", "{moves} per size", "moves", moves);

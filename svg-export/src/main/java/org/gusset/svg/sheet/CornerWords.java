@@ -25,7 +25,7 @@ final class CornerWords {
     /** Words that stand farther off have a leader, in mm. */
     private static final double LED = 6;
 
-    private static final double WRAP = 72;
+    private static final double WRAP = 90;
 
     private final Room room;
     private final StyleTable styles;

@@ -22,14 +22,14 @@ final class GradeFigure {
     private static final Vector NOWHERE = new Vector(0, 0);
 
     /** How long an arrow is, in mm. */
-    static final double ARROW = 15;
+    static final double ARROW = 20;
 
-    private static final double HEAD = 4.5;
+    private static final double HEAD = 7;
     /** From the corner to where its arrow begins, in mm. */
-    private static final double OFF = 1.5;
+    private static final double OFF = 2;
 
-    private static final double RING = 1.6;
-    private static final double DOT = 0.55;
+    private static final double RING = 2;
+    private static final double DOT = 0.8;
 
     private final Grade grade;
     private final String name;
@@ -210,13 +210,15 @@ final class GradeFigure {
                 new LabelLine(Role.CORNER_NAME, Words.spoken(rule.corner()) + (number > 0 ? " (" + number + ")" : "")));
         lines.add(new LabelLine(Role.CORNER_MOVE, moves(rule)));
         if (!rule.breaks().isEmpty()) {
-            String at = String.join(
-                    ", ", rule.breaks().stream().map(grade.rules().sizes()::get).toList());
+            String at = words.say(GradeWords.breaks(rule, grade.rules().sizes()));
             lines.add(new LabelLine(
                     Role.CORNER_NAME,
                     rule.course() == Course.BENDS
                             ? words.say("corner-bends", "bends at {sizes}", "sizes", at)
                             : words.say("corner-breaks", "breaks at {sizes}", "sizes", at)));
+        }
+        if (!rule.lacks().isEmpty()) {
+            lines.add(new LabelLine(Role.CORNER_NAME, words.say("corner-lacks", "not in every size")));
         }
         return lines;
     }
