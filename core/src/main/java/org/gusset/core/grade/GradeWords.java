@@ -1,7 +1,9 @@
 package org.gusset.core.grade;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.DoubleFunction;
 import org.gusset.core.diagnostic.Fact;
 import org.gusset.core.diagnostic.Phrase;
@@ -74,41 +76,52 @@ public final class GradeWords {
 
     /** The least and the most that a corner moves, across and along. */
     public static Phrase range(List<Vector> moves) {
-        double least = moves.stream().mapToDouble(Vector::dx).min().orElse(0);
-        double most = moves.stream().mapToDouble(Vector::dx).max().orElse(0);
-        double top = moves.stream().mapToDouble(Vector::dy).min().orElse(0);
-        double bottom = moves.stream().mapToDouble(Vector::dy).max().orElse(0);
-        List<Phrase> ways = new ArrayList<>();
-        if (Math.max(Math.abs(least), Math.abs(most)) > GradeRules.ALIKE) {
-            ways.add(between(least, most, GradeWords::across));
-        }
-        if (Math.max(Math.abs(top), Math.abs(bottom)) > GradeRules.ALIKE) {
-            ways.add(between(top, bottom, GradeWords::along));
-        }
-        return Phrase.joined("grade.move", ", ", ways);
+        return Phrase.joined("grade.move", ", ", ranges(moves));
     }
 
-    private static Phrase between(double low, double high, DoubleFunction<Phrase> words) {
+    /** The least and the most that a corner moves across, then along; nothing for a way in which it does not move. */
+    public static List<Phrase> ranges(List<Vector> moves) {
+        List<Phrase> ways = new ArrayList<>();
+        range(moves.stream().map(Vector::dx).toList(), GradeWords::across, "right", "left")
+                .ifPresent(ways::add);
+        range(moves.stream().map(Vector::dy).toList(), GradeWords::along, "down", "up")
+                .ifPresent(ways::add);
+        return ways;
+    }
+
+    private static Optional<Phrase> range(
+            List<Double> moves, DoubleFunction<Phrase> words, String forward, String back) {
+        double low = Collections.min(moves);
+        double high = Collections.max(moves);
+        boolean backward = Math.abs(low) > Math.abs(high);
+        double less = backward ? high : low;
+        double more = backward ? low : high;
         double apart = high - low;
-        boolean back = Math.abs(low) > Math.abs(high);
-        double less = back ? high : low;
-        double more = back ? low : high;
-        if (apart <= GradeRules.ALIKE) {
-            return words.apply(more);
+        if (Math.abs(more) <= GradeRules.ALIKE) {
+            return Optional.empty();
+        } else if (apart <= GradeRules.ALIKE) {
+            return Optional.of(words.apply(more));
         } else if (Math.abs(more) < HAIR) {
-            return Phrase.of("grade.hardly", "{most} at most", "most", words.apply(more));
+            return Optional.of(Phrase.of("grade.hardly", "{most} at most", "most", words.apply(more)));
         } else if (apart < HAIR) {
-            return Phrase.of(
+            return Optional.of(Phrase.of(
                     "grade.nearly",
                     "{most} or up to {apart} less",
                     "most",
                     words.apply(more),
                     "apart",
-                    Fact.length(apart));
-        } else if (Math.abs(less) <= GradeRules.ALIKE) {
-            return Phrase.of("grade.up-to", "0 to {most}", "most", words.apply(more));
+                    Fact.length(apart)));
+        } else if (less * more < 0 && Math.abs(less) > GradeRules.ALIKE) {
+            return Optional.of(Phrase.of(
+                    "grade.either-way", "{least} to {most}", "least", words.apply(less), "most", words.apply(more)));
         }
-        return Phrase.of("grade.between", "{least} to {most}", "least", words.apply(less), "most", words.apply(more));
+        return Optional.of(Phrase.of(
+                "grade.between." + (backward ? back : forward),
+                (backward ? back : forward) + " {least} to {most}",
+                "least",
+                length(Math.abs(less)),
+                "most",
+                Fact.length(Math.abs(more))));
     }
 
     /** A difference of lengths that are worked out to a few billionths of a millimetre: what is less than a move is none. */

@@ -13,7 +13,7 @@ import org.gusset.svg.style.StyleTable;
 
 /** Writes a few lines of words near a point, clear of all lines and of one another; those that stand off have a leader. */
 final class CornerWords {
-    private static final double CLEARANCE = 1;
+    private static final double CLEARANCE = 1.8;
     private static final double STEP = 2;
     private static final double NEAREST = 3;
     private static final double FARTHEST = 120;

@@ -208,7 +208,7 @@ final class GradeFigure {
         List<LabelLine> lines = new ArrayList<>();
         lines.add(
                 new LabelLine(Role.CORNER_NAME, Words.spoken(rule.corner()) + (number > 0 ? " (" + number + ")" : "")));
-        lines.add(new LabelLine(Role.CORNER_MOVE, moves(rule)));
+        moves(rule).forEach(move -> lines.add(new LabelLine(Role.CORNER_MOVE, move)));
         if (!rule.breaks().isEmpty()) {
             String at = words.say(GradeWords.breaks(rule, grade.rules().sizes()));
             lines.add(new LabelLine(
@@ -223,17 +223,16 @@ final class GradeFigure {
         return lines;
     }
 
-    private String moves(CornerRule rule) {
+    private List<String> moves(CornerRule rule) {
         if (rule.moves().isEmpty()) {
-            return words.say("corner-none", "no move is known");
+            return List.of(words.say("corner-none", "no move is known"));
         }
         if (rule.stays()) {
-            return words.say("corner-stays", "stays");
+            return List.of(words.say("corner-stays", "stays"));
         }
-        return words.say(
-                rule.course() == Course.CONSTANT
-                        ? GradeWords.move(rule.moves().get(0))
-                        : GradeWords.range(rule.moves()));
+        return rule.course() == Course.CONSTANT
+                ? List.of(words.say(GradeWords.move(rule.moves().get(0))))
+                : GradeWords.ranges(rule.moves()).stream().map(words::say).toList();
     }
 
     private void label() {
