@@ -144,7 +144,13 @@ final class GradeFigure {
             room.add(Path.line(end.plus(Vector.UP.times(RING)), end.plus(Vector.DOWN.times(RING))));
             return items;
         }
-        items.addAll(travel(places));
+        List<Ink> travel = travel(places);
+        items.addAll(travel);
+        travel.forEach(mark -> {
+            if (mark instanceof Ink.Stroke stroke) {
+                room.add(stroke.path());
+            }
+        });
         Vector way = rule.travel().length() > 1e-9
                 ? rule.travel()
                 : rule.moves().stream()
