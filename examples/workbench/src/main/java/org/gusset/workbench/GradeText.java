@@ -111,7 +111,7 @@ final class GradeText {
                 + rules.count(Course.CONSTANT) + " alike from size to size, " + rules.count(Course.WITH_CHART)
                 + " with breaks of the chart, " + rules.count(Course.BENDS) + " with bends of the draft");
         for (CornerRule rule : rules.corners()) {
-            if (rule.course() != Course.CONSTANT) {
+            if (rule.course() == Course.WITH_CHART || rule.course() == Course.BENDS) {
                 out.println("  " + rule.piece() + ", " + rule.corner() + " "
                         + style.wording().say(GradeWords.rule(rule, rules.sizes())));
             }

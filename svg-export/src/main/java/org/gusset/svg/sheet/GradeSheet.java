@@ -86,11 +86,12 @@ public final class GradeSheet {
         return String.join(", ", grade.rules().sizes());
     }
 
-    /** The rules that are not constant, or lack sizes; their numbers in the list count from 1. */
+    /** The rules that break or bend, or lack sizes; their numbers in the list count from 1. */
     private List<CornerRule> marked() {
         return grade.rules().corners().stream()
-                .filter(rule ->
-                        rule.course() != Course.CONSTANT || !rule.lacks().isEmpty())
+                .filter(rule -> rule.course() == Course.WITH_CHART
+                        || rule.course() == Course.BENDS
+                        || !rule.lacks().isEmpty())
                 .toList();
     }
 
