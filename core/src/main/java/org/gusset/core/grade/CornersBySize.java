@@ -117,19 +117,15 @@ final class CornersBySize {
         return corners;
     }
 
+    /** The first point that lies there in every size that has the corner, else both edges. */
     private static String name(Between between, List<Map<Between, Found>> found) {
-        Set<String> names = null;
-        for (Map<Between, Found> corners : found) {
-            Found here = corners.get(between);
-            if (here != null && names == null) {
-                names = new LinkedHashSet<>(here.names());
-            } else if (here != null) {
-                names.retainAll(here.names());
-            }
-        }
-        return names == null || names.isEmpty()
-                ? between.before() + "/" + between.after()
-                : names.iterator().next();
+        List<Found> there = found.stream()
+                .flatMap(corners -> Optional.ofNullable(corners.get(between)).stream())
+                .toList();
+        return there.get(0).names().stream()
+                .filter(name -> there.stream().allMatch(one -> one.names().contains(name)))
+                .findFirst()
+                .orElse(between.before() + "/" + between.after());
     }
 
     private static CornerRule.Why why(Drawing drawing, String piece) {
