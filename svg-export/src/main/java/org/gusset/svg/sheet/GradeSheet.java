@@ -61,7 +61,7 @@ public final class GradeSheet {
         List<Block> blocks = new ArrayList<>();
         blocks.add(title());
         if (!figures.isEmpty()) {
-            blocks.add(new LineKey(words, options.styles()).of(rows(figures), figures, notes(), ids));
+            blocks.add(new LineKey(words, options.styles()).of(rows(), figures, notes(), ids));
         }
         if (!marked.isEmpty()) {
             blocks.add(list(marked));
@@ -152,7 +152,7 @@ public final class GradeSheet {
         return told;
     }
 
-    private List<LineKey.Row> rows(List<PieceFigure> figures) {
+    private List<LineKey.Row> rows() {
         Set<Role> used = EnumSet.noneOf(Role.class);
         grade.rules().corners().forEach(rule -> used.add(GradeFigure.role(rule)));
         List<LineKey.Row> rows = new ArrayList<>();
