@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.draft.Drawing;
+import org.gusset.core.grade.Grade;
 import org.gusset.core.measure.LengthStyle;
 import org.gusset.core.pattern.Piece;
 import org.gusset.svg.internal.write.SvgWriter;
@@ -14,6 +15,7 @@ import org.gusset.svg.page.Page;
 import org.gusset.svg.page.PageOptions;
 import org.gusset.svg.page.Pages;
 import org.gusset.svg.scene.Scene;
+import org.gusset.svg.sheet.GradeSheet;
 import org.gusset.svg.sheet.Nest;
 import org.gusset.svg.sheet.SeamSheet;
 import org.gusset.svg.sheet.SheetContent;
@@ -111,6 +113,14 @@ public final class Svg {
     /** The seams as they are walked, both sides of each as straight rods, in the order of sewing. */
     public static String seams(Drawing drawing, SheetOptions options) {
         return write(SeamSheet.of(drawing, options), options.styles());
+    }
+
+    /**
+     * The grade rules, true to scale: each piece once, its stitching lines in the first and the last size laid on one another at their
+     * nesting point, and at every corner an arrow with its move from size to size.
+     */
+    public static String grade(Grade grade, SheetOptions options) {
+        return write(GradeSheet.of(grade, options), options.styles());
     }
 
     /**

@@ -260,7 +260,7 @@ final class DrawCommand implements Callable<Integer> {
     }
 
     /** What the sheets show; errors of the draft itself are reasons too, although evaluation never sees them. */
-    private static SheetContent content(Drawing drawing, List<Diagnostic> draftErrors) {
+    static SheetContent content(Drawing drawing, List<Diagnostic> draftErrors) {
         SheetContent plain = SheetContent.of(drawing);
         List<Phrase> reasons = new ArrayList<>();
         draftErrors.forEach(d -> reasons.add(d.phrase()));

@@ -106,6 +106,20 @@ public enum Role {
     DIMENSION_REACH(false),
     /** The way that is squared or drawn on until something is met. */
     WAY(false),
+    /** Of a piece over a chart of sizes, its outline in the first size. */
+    GRADE_FIRST(false),
+    /** Its outline in the last size. */
+    GRADE_LAST(false),
+    /** The way of a corner from the first size to the last, with a dot for each size. */
+    GRADE_TRAVEL(false),
+    /** The way a corner moves that moves alike from size to size. */
+    GRADE_EVEN(false),
+    /** The way a corner moves whose moves break with the chart. */
+    GRADE_BREAKS(false),
+    /** The way a corner moves whose moves differ although the chart's steps are alike. */
+    GRADE_BENDS(false),
+    /** A corner that stays where it is. */
+    GRADE_STAYS(false),
     /** The title of a sheet. */
     SHEET_TITLE(true),
     /** The name of a piece. */
@@ -136,6 +150,10 @@ public enum Role {
     TEACHING(true),
     /** In a lesson, how a name came about. */
     SENTENCE(true),
+    /** The name of a corner. */
+    CORNER_NAME(true),
+    /** How a corner moves from size to size. */
+    CORNER_MOVE(true),
     /** What one rarely reads: the fingerprint. */
     SMALL_PRINT(true);
 

@@ -104,6 +104,12 @@ final class LineKey {
                         Ink.Stroke.of(role, Path.line(new Point(SAMPLE / 2, y - 3.5), new Point(SAMPLE / 2, y + 3.5))));
             case NEST_POINT:
                 return NestFigure.cross(middle);
+            case GRADE_TRAVEL:
+                return GradeFigure.travel(List.of(new Point(8, y), middle, new Point(SAMPLE - 8, y)));
+            case GRADE_EVEN, GRADE_BREAKS, GRADE_BENDS:
+                return GradeFigure.arrow(role, new Point((SAMPLE - GradeFigure.ARROW) / 2, y), Vector.RIGHT);
+            case GRADE_STAYS:
+                return GradeFigure.ring(middle);
             case DRILL:
                 return marks.draw(new Mark.Drill(middle), "").group().items();
             case BUTTON:

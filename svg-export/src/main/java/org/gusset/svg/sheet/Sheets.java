@@ -59,13 +59,18 @@ public final class Sheets {
         blocks.add(parts.cuttingList());
         parts.lineKey().ifPresent(blocks::add);
         blocks.add(TestSquares.of(words, options.styles(), new Ids()));
+        double width = width(figures);
+        return scene(parts.titleAndBody(), described(pieces, parts.content(), words), blocks, figures, width);
+    }
+
+    /** How wide a sheet of several figures becomes, so that it is not much wider than high. */
+    static double width(List<PieceFigure> figures) {
         double area = figures.stream()
                 .mapToDouble(f -> (f.bounds().width() + PIECE_GAP) * (f.bounds().height() + PIECE_GAP))
                 .sum();
         double widest =
                 figures.stream().mapToDouble(f -> f.bounds().width()).max().orElse(0);
-        double width = Math.max(Math.max(widest, LEAST_WIDTH), Math.sqrt(area * SHAPE));
-        return scene(parts.titleAndBody(), described(pieces, parts.content(), words), blocks, figures, width);
+        return Math.max(Math.max(widest, LEAST_WIDTH), Math.sqrt(area * SHAPE));
     }
 
     /**
@@ -95,8 +100,8 @@ public final class Sheets {
         return what + " " + words.fingerprint(content.fingerprint());
     }
 
-    private static Scene scene(
-            String title, String description, List<Block> blocks, List<PieceFigure> figures, double width) {
+    /** Blocks on top, figures below in rows. */
+    static Scene scene(String title, String description, List<Block> blocks, List<PieceFigure> figures, double width) {
         Shelves.Arranged top = Shelves.arrange(
                 blocks.stream()
                         .map(b -> new Shelves.Size(b.width(), b.height()))

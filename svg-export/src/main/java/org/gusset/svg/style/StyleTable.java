@@ -87,6 +87,13 @@ public record StyleTable(Map<Role, Pen> pens, Map<Role, Lettering> letterings) {
         pens.put(Role.DIMENSION, Pen.solid(0.45));
         pens.put(Role.DIMENSION_REACH, Pen.solid(0.25));
         pens.put(Role.WAY, Pen.dashed(0.45, 0.9, 1.8));
+        pens.put(Role.GRADE_FIRST, Pen.solid(0.4));
+        pens.put(Role.GRADE_LAST, Pen.dashed(0.3, 12.0, 2.5));
+        pens.put(Role.GRADE_TRAVEL, Pen.solid(0.13));
+        pens.put(Role.GRADE_EVEN, Pen.solid(0.9));
+        pens.put(Role.GRADE_BREAKS, Pen.dashed(0.9, 3.0, 1.6));
+        pens.put(Role.GRADE_BENDS, Pen.dashed(0.9, 0.9, 1.1));
+        pens.put(Role.GRADE_STAYS, Pen.solid(0.4));
         Map<Role, Lettering> letterings = new EnumMap<>(Role.class);
         letterings.put(Role.SHEET_TITLE, Lettering.bold(11));
         letterings.put(Role.PIECE_NAME, Lettering.bold(9));
@@ -103,6 +110,8 @@ public record StyleTable(Map<Role, Pen> pens, Map<Role, Lettering> letterings) {
         letterings.put(Role.DIMENSION_WORDS, Lettering.plain(7));
         letterings.put(Role.TEACHING, Lettering.plain(8));
         letterings.put(Role.SENTENCE, Lettering.plain(7.5));
+        letterings.put(Role.CORNER_NAME, Lettering.bold(5));
+        letterings.put(Role.CORNER_MOVE, Lettering.plain(5));
         letterings.put(Role.SMALL_PRINT, Lettering.plain(3.5));
         return new StyleTable(pens, letterings);
     }

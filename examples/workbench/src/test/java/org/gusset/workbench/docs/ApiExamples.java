@@ -10,10 +10,15 @@ import org.gusset.core.draft.Choices;
 import org.gusset.core.draft.Draft;
 import org.gusset.core.draft.Drawing;
 import org.gusset.core.geometry.Path;
+import org.gusset.core.grade.CornerRule;
+import org.gusset.core.grade.Course;
+import org.gusset.core.grade.Grade;
+import org.gusset.core.grade.SeamDrift;
 import org.gusset.core.jts.JtsForms;
 import org.gusset.core.measure.Measurements;
 import org.gusset.core.measure.Quantity;
 import org.gusset.core.measure.QuantityText;
+import org.gusset.core.measure.SizeChart;
 import org.gusset.core.measure.Unit;
 import org.gusset.core.pattern.Piece;
 import org.gusset.dsl.Gusset;
@@ -95,6 +100,24 @@ final class ApiExamples {
     static double armhole(Piece back) {
         Path armhole = back.edge("armhole").orElseThrow().path();
         return armhole.length();
+    }
+    // end
+
+    // example: grade
+    static List<String> graded(Draft draft, SizeChart chart) {
+        Grade grade = Grade.of(draft, chart, Choices.none()).value().orElseThrow();
+        List<String> told = new ArrayList<>();
+        for (SeamDrift seam : grade.seams()) {
+            seam.firstFailing().ifPresent(size -> told.add(seam.seam() + " fails in size " + size.size()));
+        }
+        for (CornerRule rule : grade.rules().corners()) {
+            if (rule.course() == Course.BENDS) {
+                told.add(rule.piece() + "." + rule.corner() + " bends");
+            }
+        }
+        told.add(grade.rules().csv());
+        told.add(Svg.grade(grade, SheetOptions.defaults()));
+        return told;
     }
     // end
 

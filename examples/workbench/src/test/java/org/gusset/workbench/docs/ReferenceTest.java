@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import org.gusset.core.draft.Draft;
 import org.gusset.core.draft.Drawing;
 import org.gusset.core.measure.Measurements;
+import org.gusset.core.measure.SizeChart;
 import org.gusset.core.pattern.Piece;
 import org.gusset.dsl.Gusset;
 import org.gusset.dsl.Source;
@@ -102,6 +103,9 @@ class ReferenceTest {
         assertThat(shelved.values()).hasSize(1);
         Map<String, String> unnamed = ApiExamples.withoutNames(variants.get(0));
         assertThat(unnamed.get("Back")).doesNotContain("Maren");
+        List<String> graded = ApiExamples.graded(draft, new SizeChart("two", List.of(maren, wider)));
+        assertThat(graded.get(graded.size() - 2)).startsWith("piece,corner,size,right_mm,down_mm\n");
+        assertThat(graded.get(graded.size() - 1)).contains("Grade rules: ");
         Map<String, String> pages =
                 ApiExamples.onPaper(variants.get(0), "A3").value().orElseThrow();
         assertThat(pages.get("1-1")).contains("Map of the " + pages.size() + " pages");

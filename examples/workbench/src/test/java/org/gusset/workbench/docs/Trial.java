@@ -15,6 +15,7 @@ import org.gusset.core.draft.Choice;
 import org.gusset.core.draft.Choices;
 import org.gusset.core.draft.Draft;
 import org.gusset.core.draft.Drawing;
+import org.gusset.core.grade.Grade;
 import org.gusset.core.measure.Measurements;
 import org.gusset.dsl.Gusset;
 import org.gusset.dsl.Source;
@@ -33,6 +34,7 @@ record Trial(String text, List<Diagnostic> diagnostics, Optional<Drawing> drawin
         List<Diagnostic> all = new ArrayList<>(draft.diagnostics());
         all.addAll(bodies.diagnostics());
         Optional<Drawing> drawing = Optional.empty();
+        List<Drawing> sizes = new ArrayList<>();
         for (String name : bodies.names()) {
             Outcome<Measurements> body = bodies.body(name).orElseThrow();
             all.addAll(body.diagnostics());
@@ -43,7 +45,11 @@ record Trial(String text, List<Diagnostic> diagnostics, Optional<Drawing> drawin
                         draft.value().orElseThrow().evaluate(body.value().get(), choices);
                 all.addAll(drawn.diagnostics());
                 drawing = drawn.value();
+                drawn.value().ifPresent(sizes::add);
             }
+        }
+        if (sizes.size() > 1) {
+            Grade.over(sizes).value().ifPresent(grade -> all.addAll(grade.diagnostics()));
         }
         return new Trial(text, all, drawing);
     }
