@@ -18,4 +18,5 @@ module org.gusset.core {
     exports org.gusset.core.draft;
     exports org.gusset.core.chalk;
     exports org.gusset.core.stress;
+    exports org.gusset.core.sizing;
 }

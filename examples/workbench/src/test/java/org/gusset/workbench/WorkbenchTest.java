@@ -49,7 +49,7 @@ class WorkbenchTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "                                        | a command is missing: measures, draw, check, seams, chalk, sheet, values, steps, lesson, format, lint or stress",
+                "                                        | a command is missing: measures, draw, check, seams, chalk, sheet, values, steps, lesson, sizes, format, lint or stress",
                 "drwa                                    | Did you mean: gusset draw",
                 "draw                                    | Missing required",
                 "draw D                                  | Missing required",
