@@ -30,6 +30,9 @@ public final class ChartFaults {
     /** A step must be this many times the largest other step to be doubted; published tables stay below 3. */
     private static final double MANY = 4;
 
+    /** Up and down again by this many times the largest step round it: one figure stands out. */
+    private static final double SPIKE = 2;
+
     /** Smaller steps, in mm, are never doubted for their size. */
     private static final double SMALL = 20;
 
@@ -182,7 +185,7 @@ public final class ChartFaults {
             double least = Math.min(Math.abs(in), Math.abs(out));
             if (in * out < 0
                     && least > SMALL
-                    && least > MANY * Math.max(Math.abs(in + out), others(series, j - 1, j))) {
+                    && least > SPIKE * Math.max(Math.abs(in + out), others(series, j - 1, j))) {
                 explained.add(j - 1);
                 explained.add(j);
                 slip(series, j - 1, j, j);

@@ -1,20 +1,30 @@
 package org.gusset.core.sizing;
 
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.gusset.core.measure.Measurements;
 import org.gusset.core.measure.SizeChart;
 
 /** A size's place among the others; used within one search. */
-record Ranking(int index, double shortage, long[] order) {
+record Ranking(int index, double shortage, int lacking, long girths, long lengths, long letOut) {
+    private static final Comparator<Ranking> BEST_FIRST = Comparator.comparingInt(Ranking::lacking)
+            .thenComparingDouble(Ranking::shortage)
+            .thenComparingLong(Ranking::girths)
+            .thenComparingLong(Ranking::lengths)
+            .thenComparingLong(Ranking::letOut)
+            .thenComparingInt(Ranking::index);
+
+    /** Sums are compared in whole millionths, so that rounding of figures in inches makes no difference. */
+    private static final double ROUND = 1e6;
+
     static List<Ranking> of(SizeChart chart, List<Common> keys, List<Common> used) {
         List<Ranking> ranking = new ArrayList<>();
         for (int i = 0; i < chart.sizes().size(); i++) {
             of(i, keys, used).ifPresent(ranking::add);
         }
-        ranking.sort((a, b) -> Arrays.compare(a.order, b.order));
+        ranking.sort(BEST_FIRST);
         return ranking;
     }
 
@@ -42,18 +52,14 @@ record Ranking(int index, double shortage, long[] order) {
             }
             if (main && key.kind() == MeasureKind.GIRTH && more > 0) {
                 letOut += more;
-                // Rounding of figures in inches must not make a measure on the very border too large.
                 shortage = Math.max(shortage, rounded((more - step / 2) / step) / ROUND);
             }
         }
         return lacking == keys.size()
                 ? Optional.empty()
-                : Optional.of(new Ranking(index, shortage, new long[] {
-                    lacking, rounded(shortage), rounded(girths), rounded(lengths), rounded(letOut), index
-                }));
+                : Optional.of(
+                        new Ranking(index, shortage, lacking, rounded(girths), rounded(lengths), rounded(letOut)));
     }
-
-    private static final double ROUND = 1e6;
 
     private static long rounded(double value) {
         return Math.round(value * ROUND);

@@ -6,19 +6,25 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import org.assertj.core.data.Offset;
 import org.gusset.core.check.Finding;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Outcome;
+import org.gusset.core.diagnostic.Place;
 import org.gusset.core.draft.Choices;
 import org.gusset.core.draft.Draft;
 import org.gusset.core.draft.Drawing;
 import org.gusset.core.draft.NamedValue;
 import org.gusset.core.draft.PieceValues;
 import org.gusset.core.geometry.Point;
+import org.gusset.core.measure.ChartCode;
+import org.gusset.core.measure.ChartFaults;
 import org.gusset.core.measure.Measurements;
+import org.gusset.core.measure.Quantity;
 import org.gusset.core.measure.SizeChart;
 import org.gusset.core.pattern.Piece;
 import org.junit.jupiter.api.BeforeAll;
@@ -55,9 +61,23 @@ class PublishedSizesTest {
         WITH_BACK.add(PublishedSizes.completed(PublishedSizes.astm()));
     }
 
-    private static List<Drawing> sound(String draft, SizeChart chart) {
-        Draft compiled = Fitted.draft(draft);
-        List<Drawing> drawings = new ArrayList<>();
+    private static final Map<String, Draft> DRAFTS = new HashMap<>();
+
+    /** A size drawn. */
+    private record Drawn(
+            Measurements measurements, List<Piece> pieces, List<PieceValues> pieceValues, List<NamedValue> values) {
+        static Drawn of(Drawing drawing) {
+            return new Drawn(drawing.measurements(), drawing.pieces(), drawing.pieceValues(), drawing.values());
+        }
+    }
+
+    private static Draft draft(String name) {
+        return DRAFTS.computeIfAbsent(name, Fitted::draft);
+    }
+
+    private static List<Drawn> sound(String draft, SizeChart chart) {
+        Draft compiled = draft(draft);
+        List<Drawn> drawings = new ArrayList<>();
         for (Measurements size : chart.sizes()) {
             Outcome<Drawing> outcome = compiled.evaluate(size, Choices.none());
             String where = draft + ", " + chart.name() + ", " + size.body();
@@ -65,17 +85,25 @@ class PublishedSizesTest {
                     .as(where)
                     .isEmpty();
             Drawing drawing = outcome.value().orElseThrow();
+            if (estimated(size)) {
+                assertThat(drawing.estimated()).as(where).contains("hip_depth");
+            }
             assertThat(drawing.findings())
                     .isNotEmpty()
                     .allSatisfy(f -> assertThat(f.verdict())
                             .as(where + ": " + f.name() + " " + f.figures())
                             .isEqualTo(Finding.Verdict.PASSED));
-            drawings.add(drawing);
+            drawings.add(Drawn.of(drawing));
         }
         return drawings;
     }
 
-    private static PieceValues values(Drawing drawing, String piece) {
+    /** True if the skirt has to estimate the depth of the hip. */
+    private static boolean estimated(Measurements size) {
+        return size.entry("hip").isPresent() && size.entry("hip_depth").isEmpty();
+    }
+
+    private static PieceValues values(Drawn drawing, String piece) {
         return drawing.pieceValues().stream()
                 .filter(v -> v.piece().equals(piece))
                 .findFirst()
@@ -83,7 +111,7 @@ class PublishedSizesTest {
     }
 
     /** A named point, from the point at which sizes are laid on one another. */
-    private static Point at(Drawing drawing, String piece, String name) {
+    private static Point at(Drawn drawing, String piece, String name) {
         Point nest = drawing.pieces().stream()
                 .filter(p -> p.name().equals(piece))
                 .map(Piece::nest)
@@ -97,7 +125,7 @@ class PublishedSizesTest {
         return new Point(point.x() - nest.x(), point.y() - nest.y());
     }
 
-    private static double sewn(Drawing drawing, String piece, String line) {
+    private static double sewn(Drawn drawing, String piece, String line) {
         return values(drawing, piece).lines().stream()
                 .filter(l -> l.name().equals(line))
                 .mapToDouble(PieceValues.NamedLine::sewn)
@@ -105,7 +133,7 @@ class PublishedSizesTest {
                 .orElseThrow();
     }
 
-    private static double value(Drawing drawing, String name) {
+    private static double value(Drawn drawing, String name) {
         return drawing.values().stream()
                 .filter(v -> v.name().equals(name))
                 .map(v -> ((NamedValue.Amount) v).quantity().value())
@@ -113,13 +141,13 @@ class PublishedSizesTest {
                 .orElseThrow();
     }
 
-    private static double measure(Drawing drawing, String name) {
-        return drawing.measurements().entry(name).orElseThrow().quantity().value();
+    private static double measure(Drawn drawing, String name) {
+        return measureOf(drawing.measurements(), name);
     }
 
     /** From each size to the next, a figure of the drawing moves by a share of the step of a measure. */
     private static void moves(
-            List<Drawing> drawings, String measure, double share, ToDoubleFunction<Drawing> figure, String what) {
+            List<Drawn> drawings, String measure, double share, ToDoubleFunction<Drawn> figure, String what) {
         assertThat(drawings).hasSizeGreaterThan(1);
         for (int i = 0; i + 1 < drawings.size(); i++) {
             double step = measure(drawings.get(i + 1), measure) - measure(drawings.get(i), measure);
@@ -130,11 +158,50 @@ class PublishedSizesTest {
         }
     }
 
+    /** Their steps are uneven, and head girths stand still for two sizes at a time. */
+    @Test
+    void nothingIsDoubtfulInAPublishedTable() throws IOException {
+        List<SizeChart> charts = new ArrayList<>(WITH_BACK);
+        charts.addAll(PublishedSizes.percentiles());
+        charts.addAll(List.of(
+                PublishedSizes.enWomen(),
+                PublishedSizes.enMen(),
+                PublishedSizes.misses(),
+                PublishedSizes.women(),
+                PublishedSizes.petites(),
+                PublishedSizes.astm(),
+                PublishedSizes.children()));
+        assertThat(charts).allSatisfy(chart -> {
+            assertThat(chart.sizes()).hasSizeGreaterThan(1);
+            assertThat(ChartFaults.of(chart)).as(chart.name()).isEmpty();
+        });
+    }
+
+    /** One figure in each table turned round, for instance 94 to 49, is told where it stands. */
+    @Test
+    void aSlipInAPublishedTableIsFound() throws IOException {
+        for (SizeChart chart : List.of(PublishedSizes.enWomen(), PublishedSizes.misses(), PublishedSizes.astm())) {
+            for (int i = 0; i < chart.sizes().size(); i++) {
+                List<Measurements> sizes = new ArrayList<>(chart.sizes());
+                double chest = measureOf(sizes.get(i), "chest");
+                sizes.set(i, sizes.get(i).with("chest", Quantity.length(chest / 2), Place.named("the slip")));
+                List<Diagnostic> told = ChartFaults.of(new SizeChart(chart.name(), sizes));
+                assertThat(told).as(chart.name() + " " + i).hasSize(1);
+                assertThat(told.get(0).code()).isEqualTo(ChartCode.SLIP);
+                assertThat(told.get(0).place()).isEqualTo(Place.named("the slip"));
+            }
+        }
+    }
+
+    private static double measureOf(Measurements size, String name) {
+        return size.entry(name).orElseThrow().quantity().value();
+    }
+
     /** The girth step is quartered: a quarter on each half of front and back (C6, two printed sources there). */
     @TestFactory
     List<DynamicTest> theSkirtGrowsByAQuarterOfTheHipAndOfTheWaist() {
         return each(WITH_HIP, chart -> {
-            List<Drawing> drawings = sound("skirt-block.gusset", chart);
+            List<Drawn> drawings = sound("skirt-block.gusset", chart);
             for (String piece : List.of("Back", "Front")) {
                 moves(drawings, "hip", 0.25, d -> at(d, piece, "hip_side").x(), piece + ", side at the hip");
                 moves(drawings, "hip_depth", 1, d -> at(d, piece, "hip_fold").y(), piece + ", hip line");
@@ -148,8 +215,7 @@ class PublishedSizesTest {
     @Test
     void theSkirtGrowsByAQuarterOfTheHipWhereTheDraftEstimatesItsDepth() throws IOException {
         for (SizeChart chart : List.of(PublishedSizes.misses(), PublishedSizes.children())) {
-            List<Drawing> drawings = sound("skirt-block.gusset", chart);
-            assertThat(drawings).allSatisfy(d -> assertThat(d.estimated()).contains("hip_depth"));
+            List<Drawn> drawings = sound("skirt-block.gusset", chart);
             for (String piece : List.of("Back", "Front")) {
                 moves(drawings, "hip", 0.25, d -> at(d, piece, "hip_side").x(), piece + ", side at the hip");
             }
@@ -166,7 +232,7 @@ class PublishedSizesTest {
     @TestFactory
     List<DynamicTest> theBodiceGrowsByTheSharesOfItsBlock() {
         return each(WITH_BACK, chart -> {
-            List<Drawing> drawings = sound("fitted-bodice.gusset", chart);
+            List<Drawn> drawings = sound("fitted-bodice.gusset", chart);
             moves(drawings, "chest", 15.0 / 64, d -> at(d, "Back", "underarm").x(), "side of the back");
             moves(drawings, "chest", -17.0 / 64, d -> at(d, "Front", "underarm").x(), "side of the front");
             moves(
@@ -206,7 +272,7 @@ class PublishedSizesTest {
     @TestFactory
     List<DynamicTest> theTrousersGrowByAQuarterOfTheHipAndOfTheWaist() {
         return each(WITH_HIP, whole -> {
-            List<Drawing> drawings = sound("trouser-block.gusset", withinTheRise(whole));
+            List<Drawn> drawings = sound("trouser-block.gusset", withinTheRise(whole));
             moves(
                     drawings,
                     "hip",
@@ -254,7 +320,7 @@ class PublishedSizesTest {
         SizeChart chart = PublishedSizes.completed(PublishedSizes.enWomen());
         List<String> within = withinTheRise(chart).names();
         assertThat(within).hasSize(11);
-        Draft draft = Fitted.draft("trouser-block.gusset");
+        Draft draft = draft("trouser-block.gusset");
         for (Measurements size : chart.sizes()) {
             Outcome<Drawing> outcome = draft.evaluate(size, Choices.none());
             List<String> errors = outcome.diagnostics().stream()
@@ -277,22 +343,26 @@ class PublishedSizesTest {
      */
     @TestFactory
     List<DynamicTest> theShirtGrowsAsTheTradeGrades() {
-        return each(WITH_BACK, chart -> {
-            List<Drawing> drawings = sound("shirt-block.gusset", chart);
-            moves(drawings, "chest", 0.25, d -> at(d, "Back", "p16").x(), "side of the back");
-            moves(drawings, "chest", -0.25, d -> at(d, "Front", "p16").x(), "side of the front");
-            moves(drawings, "back_width", 0.5, d -> at(d, "Back", "p10").x(), "half of the back");
-            moves(drawings, "chest", 1.0 / 8, d -> at(d, "Back", "p1").y(), "scye depth");
-            moves(drawings, "back_length", 1, d -> at(d, "Back", "p29").y(), "nape to waist");
-            if (drawings.get(0).measurements().entry("neck").isPresent()) {
-                moves(drawings, "neck", 0.2, d -> at(d, "Back", "p8").x(), "neck width");
-            }
-        });
+        return each(
+                WITH_HIP.stream()
+                        .filter(c -> c.sizes().size() > 8 || c.sizes().size() == 2)
+                        .toList(),
+                chart -> {
+                    List<Drawn> drawings = sound("shirt-block.gusset", chart);
+                    moves(drawings, "chest", 0.25, d -> at(d, "Back", "p16").x(), "side of the back");
+                    moves(drawings, "chest", -0.25, d -> at(d, "Front", "p16").x(), "side of the front");
+                    moves(drawings, "back_width", 0.5, d -> at(d, "Back", "p10").x(), "half of the back");
+                    moves(drawings, "chest", 1.0 / 8, d -> at(d, "Back", "p1").y(), "scye depth");
+                    moves(drawings, "back_length", 1, d -> at(d, "Back", "p29").y(), "nape to waist");
+                    if (drawings.get(0).measurements().entry("neck").isPresent()) {
+                        moves(drawings, "neck", 0.2, d -> at(d, "Back", "p8").x(), "neck width");
+                    }
+                });
     }
 
     @Test
     void fromTwelveToFourteenTheShirtsShoulderGrowsByThreeMillimetresAcrossItsSlope() {
-        List<Drawing> drawings = sound("shirt-block.gusset", PublishedSizes.metric());
+        List<Drawn> drawings = sound("shirt-block.gusset", PublishedSizes.metric());
         double twelve = sewn(drawings.get(0), "Back", "shoulder");
         double fourteen = sewn(drawings.get(1), "Back", "shoulder");
         // Half a back of 17.2 and 17.7 cm and 4 cm, less a fifth of a collar of 38.5 and 39.5 cm and half a centimetre;
