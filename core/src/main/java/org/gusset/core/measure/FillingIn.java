@@ -18,7 +18,8 @@ import org.gusset.core.diagnostic.Place;
 /**
  * Fills in what a body lacks out of a chart of sizes. One of her measures leads: where it falls between two sizes, a measure that she
  * lacks falls between the same two, at the same share (linear interpolation; common practice, no source). The first measure of the
- * chart that she has leads, unless another is told; a single measure can have a lead of its own, as the hip depth may follow the hip.
+ * chart that she has leads, unless another is told; a single measure can have a lead of its own, as the hip depth may follow the hip, and
+ * follows the first if she lacks that.
  * Immutable.
  *
  * @param chart the sizes
@@ -75,8 +76,10 @@ public record FillingIn(SizeChart chart, Optional<String> lead, Map<String, Stri
 
     private FilledIn filled(Measurements body, List<Diagnostic> diagnostics) {
         String first = lead.orElseGet(() -> firstCommon(body));
+        Map<String, String> own = new LinkedHashMap<>();
+        leads.forEach((measure, leader) -> own.put(measure, lacks(body, leader) ? first : leader));
         Set<String> leaders = new LinkedHashSet<>(List.of(first));
-        leaders.addAll(leads.values());
+        leaders.addAll(own.values());
         for (String leader : leaders) {
             findPlace(body, leader, diagnostics);
         }
@@ -86,7 +89,7 @@ public record FillingIn(SizeChart chart, Optional<String> lead, Map<String, Stri
             if (body.entry(series.measure()).isPresent()) {
                 continue;
             }
-            String leader = leads.getOrDefault(Measurements.key(series.measure()), first);
+            String leader = own.getOrDefault(Measurements.key(series.measure()), first);
             Quantity value = body.entry(leader).orElseThrow().quantity();
             Both both = both(ChartSeries.of(chart, leader), series);
             List<Spot> spots = spots(both.lead(), value.value());
@@ -143,6 +146,11 @@ public record FillingIn(SizeChart chart, Optional<String> lead, Map<String, Stri
                                 String.join(", ", names))
                         .with(Hint.of(
                                 "GRD013.hint", "Take one of them, or look whether it goes by another name there."))));
+    }
+
+    /** True for a measure of the chart that she has not; it would be filled in itself. */
+    private boolean lacks(Measurements body, String measure) {
+        return body.entry(measure).isEmpty() && ChartSeries.of(chart, measure).count() > 0;
     }
 
     private boolean leads(Measurements body, String measure) {

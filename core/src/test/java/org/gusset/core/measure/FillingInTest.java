@@ -63,6 +63,7 @@ class FillingInTest {
         SizeChart chart = ChartFaultsTest.chart("chest 84 88", "neck 35 -", "head - 56", "slope 20deg 3");
         Outcome<Measurements> between = chart.between("A", "B", 0.5);
         assertThat(between.value().orElseThrow().entries()).containsOnlyKeys("chest");
+        assertThat(between.diagnostics()).extracting(Diagnostic::code).containsExactly(ChartCode.NOT_IN_BOTH);
         assertThat(between.diagnostics())
                 .extracting(Diagnostic::message)
                 .containsExactly("Left out between A and B, since one of the two lacks it: neck, slope, head.");
@@ -119,6 +120,9 @@ class FillingInTest {
         FilledIn mixed = filled(FillingIn.from(MISSES).withLead("waist", "hip"), hers);
         assertThat(mixed.taken("waist").orElseThrow().words()).isEqualTo("between F and G");
         assertThat(mixed.taken("back_length").orElseThrow().words()).isEqualTo("between D and E");
+        // She has no hip that the waist could follow.
+        FilledIn without = filled(FillingIn.from(MISSES).withLead("waist", "hip"), body("bust", 35));
+        assertThat(without.taken("waist").orElseThrow()).isEqualTo(new FilledIn.Taken("waist", "bust", "D", "E", 0.5));
     }
 
     @Test
