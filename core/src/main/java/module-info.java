@@ -19,4 +19,5 @@ module org.gusset.core {
     exports org.gusset.core.chalk;
     exports org.gusset.core.stress;
     exports org.gusset.core.grade;
+    exports org.gusset.core.sizing;
 }

@@ -65,6 +65,7 @@ public final class Workbench implements Runnable {
         line.addSubcommand(new StepsCommand(bench));
         line.addSubcommand(new LessonCommand(bench));
         line.addSubcommand(new GradeCommand(bench));
+        line.addSubcommand(new SizesCommand(bench));
         line.addSubcommand(new FormatCommand(bench));
         line.addSubcommand(new LintCommand(bench));
         line.addSubcommand(new StressCommand(bench));
@@ -88,7 +89,7 @@ public final class Workbench implements Runnable {
     public void run() {
         throw new ParameterException(
                 spec.commandLine(),
-                "a command is missing: measures, draw, check, seams, chalk, sheet, values, steps, lesson, grade, format, lint or stress");
+                "a command is missing: measures, draw, check, seams, chalk, sheet, values, steps, lesson, grade, sizes, format, lint or stress");
     }
 
     private static int wrongUse(ParameterException e) {

@@ -9,18 +9,24 @@ import org.gusset.core.diagnostic.Place;
 import org.gusset.core.draft.Choices;
 import org.gusset.core.draft.Draft;
 import org.gusset.core.draft.Drawing;
+import org.gusset.core.draft.Needs;
 import org.gusset.core.geometry.Path;
 import org.gusset.core.grade.CornerRule;
 import org.gusset.core.grade.Course;
 import org.gusset.core.grade.Grade;
 import org.gusset.core.grade.SeamDrift;
 import org.gusset.core.jts.JtsForms;
+import org.gusset.core.measure.ChartFaults;
+import org.gusset.core.measure.FilledIn;
+import org.gusset.core.measure.FillingIn;
 import org.gusset.core.measure.Measurements;
 import org.gusset.core.measure.Quantity;
 import org.gusset.core.measure.QuantityText;
 import org.gusset.core.measure.SizeChart;
 import org.gusset.core.measure.Unit;
 import org.gusset.core.pattern.Piece;
+import org.gusset.core.sizing.SizeChoice;
+import org.gusset.core.sizing.SizeFinder;
 import org.gusset.dsl.Gusset;
 import org.gusset.dsl.Source;
 import org.gusset.dsl.Sources;
@@ -64,6 +70,27 @@ final class ApiExamples {
                 .with("chest", Quantity.of(38.5, Unit.IN))
                 .with("neck", QuantityText.parse("14 3/8 in", Place.nowhere()).orThrow())
                 .with("shoulder_slope", Quantity.angle(21));
+    }
+    // end
+
+    // example: stock
+    static List<String> stock(SizeChart chart, Measurements body, Draft draft) {
+        List<String> told = new ArrayList<>();
+        ChartFaults.of(chart).forEach(doubt -> told.add(doubt.message()));
+        Outcome<SizeChoice> found =
+                SizeFinder.of(chart).forDraft(Needs.of(draft, Choices.none())).find(body);
+        found.value()
+                .ifPresent(choice -> choice.best()
+                        .measures()
+                        .forEach(m -> told.add(
+                                m.measure() + " in " + choice.best().size().body() + ": " + m.words())));
+        FilledIn whole = FillingIn.from(chart)
+                .withLead("hip_depth", "hip")
+                .fill(body)
+                .value()
+                .orElseThrow();
+        whole.taken().forEach(t -> told.add(t.measure() + " " + t.words()));
+        return told;
     }
     // end
 

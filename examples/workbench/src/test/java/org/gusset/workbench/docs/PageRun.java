@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.gusset.core.check.Finding;
@@ -105,6 +106,9 @@ final class PageRun {
         String bodies = table;
         String text = running.isEmpty() ? lone.isEmpty() ? Frame.with("", "") : lone : running;
         String lines = snippet.text();
+        if (how.startsWith("chart")) {
+            return new Trial("", ChartSnippet.told(lines), Optional.empty());
+        }
         if (how.equals("whole")) {
             text = lines;
         } else if (how.startsWith("whole as ")) {
