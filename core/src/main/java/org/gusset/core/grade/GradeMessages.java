@@ -52,6 +52,7 @@ final class GradeMessages {
                 }
             }
         }
+        boolean all = sizes.size() == grade.sizes().size();
         return sizes.isEmpty()
                 ? Optional.empty()
                 : Optional.of(Diagnostic.of(
@@ -64,9 +65,11 @@ final class GradeMessages {
                                 "values",
                                 Phrase.joined("grade.values", ", ", values))
                         .with(Hint.of(
-                                "grade.fill-in",
-                                "Put {measure} into the chart if you have it: a rule that stands in for some sizes only"
-                                        + " makes the grade uneven.",
+                                all ? "grade.fill-in-all" : "grade.fill-in",
+                                all
+                                        ? "Put {measure} into the chart if you have it."
+                                        : "Put {measure} into the chart if you have it: a rule that stands in for some"
+                                                + " sizes only makes the grade uneven.",
                                 "measure",
                                 measure.name())));
     }

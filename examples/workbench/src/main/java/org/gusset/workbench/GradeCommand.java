@@ -11,6 +11,10 @@ import java.util.concurrent.Callable;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.draft.Drawing;
 import org.gusset.core.grade.Grade;
+import org.gusset.core.measure.ChartCode;
+import org.gusset.core.measure.ChartFaults;
+import org.gusset.core.measure.Measurements;
+import org.gusset.core.measure.SizeChart;
 import org.gusset.svg.Svg;
 import org.gusset.svg.sheet.Nest;
 import org.gusset.svg.sheet.SheetContent;
@@ -95,6 +99,7 @@ final class GradeCommand implements Callable<Integer> {
                             + Messages.count(fitting.draftErrors().size(), "error") + ".");
             return ExitCodes.FAULTS;
         }
+        fitting.messages().tell("", doubtful(bodies));
         List<Drawing> drawings = new ArrayList<>();
         Progress progress = Progress.on(err, bodies.names().size());
         boolean good = fitting.each(bodies, progress, (number, drawing) -> {
@@ -113,6 +118,16 @@ final class GradeCommand implements Callable<Integer> {
         write(fitting, grade, writer);
         writer.flush();
         return good && grade.diagnostics().stream().noneMatch(Diagnostic::isError) ? ExitCodes.GOOD : ExitCodes.FAULTS;
+    }
+
+    /** What is doubtful in the chart; what it lacks is told by the draft, which may have a rule for it or no need of it. */
+    private List<Diagnostic> doubtful(Bodies bodies) {
+        List<Measurements> read = bodies.names().stream()
+                .flatMap(name -> bodies.body(name).value().stream())
+                .toList();
+        return ChartFaults.of(new SizeChart(sizes, read)).stream()
+                .filter(fault -> fault.code() != ChartCode.GAPS)
+                .toList();
     }
 
     /** Sizes whose cells could not be read stand nowhere in the grade: the step over them is larger, and that is told. */

@@ -70,6 +70,18 @@ class GradeCommandTest {
     }
 
     @Test
+    void whatIsDoubtfulInTheChartIsToldAndGradedAllTheSame() {
+        CommandRun run = grade(chart("measure, 36, 38, 40\nwaist, 68 cm, 76 cm, 72 cm\nhip, 92 cm, 96 cm, 100 cm\n"));
+        assertThat(run.err())
+                .contains(
+                        "chart.csv, row 2, column 4: warning GRD001: The waist falls from 76 cm in 38 to 72 cm in 40.");
+        assertThat(run.out()).contains("3 sizes: 36, 38, 40");
+        assertThat(grade(chart("measure, 36, 38\nwaist, 68 cm, 72 cm\nhip, 92 cm, 96 cm\nspan, 9 cm,\n"))
+                        .err())
+                .doesNotContain("GRD007");
+    }
+
+    @Test
     void moreSizesThanLinesMakeSeveralNestsThatShareASize() throws IOException {
         StringBuilder rows = new StringBuilder("name, waist [cm], hip [cm]\n");
         for (int i = 0; i < 14; i++) {
