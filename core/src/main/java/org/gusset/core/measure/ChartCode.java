@@ -25,7 +25,8 @@ public enum ChartCode implements Code {
     TWO_KINDS("GRD008", Severity.WARNING, "The {measure} is {kind} in {first} and {other} in {second}."),
     NO_SUCH_SIZE("GRD011", Severity.ERROR, "There is no size {size} in {chart}."),
     SHARE_OUTSIDE("GRD012", Severity.ERROR, "Between two sizes the share lies from 0 to 1, not at {share}."),
-    NOTHING_IN_COMMON("GRD013", Severity.ERROR, "{body} has none of the measures that {chart} has: {measures}."),
+    NOTHING_IN_COMMON(
+            "GRD013", Severity.ERROR, "{body} and {chart} have none of these measures in common: {measures}."),
     BEYOND_CHART(
             "GRD014",
             Severity.ERROR,

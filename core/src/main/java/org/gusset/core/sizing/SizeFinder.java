@@ -153,7 +153,7 @@ public final class SizeFinder {
 
     private boolean named(Common common, String measure) {
         return Measurements.key(common.name()).equals(Measurements.key(measure))
-                || find(measure).equals(find(common.name())) && find(measure).isPresent();
+                || (find(measure).isPresent() && find(measure).equals(find(common.name())));
     }
 
     private List<Common> common(Measurements body) {
@@ -180,7 +180,7 @@ public final class SizeFinder {
         return List.copyOf(found.values());
     }
 
-    /** What the draft uses or was told; all that the chart and the body have if neither is given. */
+    /** What the draft uses or was told; the usual key measures if neither is given, or the first measure of all if there is none. */
     private List<Common> used(List<Common> all) {
         if (told()) {
             return all.stream().filter(c -> find(c.name()).isPresent()).toList();

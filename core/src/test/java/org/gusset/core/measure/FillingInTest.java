@@ -168,6 +168,14 @@ class FillingInTest {
     }
 
     @Test
+    void aLeadOfOneMeasureThatTheChartLacksIsTold() {
+        Measurements hers = body("bust", 35).with("wrist", Quantity.length(150));
+        assertThat(refused(FillingIn.from(MISSES).withLead("waist", "wrist"), hers)
+                        .code())
+                .isEqualTo(ChartCode.NO_LEAD);
+    }
+
+    @Test
     void aChartFromLargeToSmallIsFilledInAlike() {
         SizeChart reversed = ChartFaultsTest.chart("chest 96 92 88", "waist 78 74 70");
         assertThat(cm(filled(FillingIn.from(reversed), body("chest", 91)).measurements(), "waist"))

@@ -73,14 +73,14 @@ final class SizesCommand implements Callable<Integer> {
             names = "--between",
             description =
                     "With --measures: write a table of measures in which what each body lacks is filled in from the"
-                            + " chart, between the two sizes where she falls.")
+                            + " chart, between the two sizes where it falls.")
     private boolean between;
 
     @Option(
             names = "--lead",
             paramLabel = "[MEASURE=]LEAD",
             description =
-                    "With --between: the measure that tells between which sizes a body falls, the first of the chart that she"
+                    "With --between: the measure that tells between which sizes a body falls, the first of the chart that it"
                             + " has unless told; @|bold --lead hip_depth=hip|@ for one measure alone. Once for each.")
     private List<String> leads = new ArrayList<>();
 
