@@ -1,10 +1,12 @@
 package org.gusset.core.json;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Wording;
 import org.gusset.core.draft.Cloth;
 import org.gusset.core.draft.Draft;
@@ -35,9 +37,12 @@ public final class DrawingJson {
     private final Wording wording;
     private final Amounts amounts = new Amounts(json);
 
-    private DrawingJson(Drawing drawing, Wording wording) {
+    private final List<Diagnostic> ofDraft;
+
+    private DrawingJson(Drawing drawing, Wording wording, List<Diagnostic> ofDraft) {
         this.drawing = drawing;
         this.wording = wording;
+        this.ofDraft = ofDraft;
     }
 
     /** The drawing; sentences in English with lengths in centimetres. */
@@ -52,7 +57,17 @@ public final class DrawingJson {
 
     /** The drawing; sentences in other words. */
     public static String of(Drawing drawing, Wording wording) {
-        return new DrawingJson(drawing, wording).whole();
+        return of(drawing, wording, List.of());
+    }
+
+    /**
+     * The drawing of a draft that has messages of its own.
+     *
+     * @param ofDraft the messages about the draft's text, which a drawing does not hold; they stand before its own, and with an error
+     *     among them it is not proved
+     */
+    public static String of(Drawing drawing, Wording wording, List<Diagnostic> ofDraft) {
+        return new DrawingJson(drawing, wording, ofDraft).whole();
     }
 
     /** What the checks and seams found alone: the array that stands in {@code findings}. */
@@ -64,7 +79,7 @@ public final class DrawingJson {
 
     /** The teaching steps alone: the array that stands in {@code steps}. */
     public static String steps(Drawing drawing, Wording wording) {
-        DrawingJson alone = new DrawingJson(drawing, wording);
+        DrawingJson alone = new DrawingJson(drawing, wording, List.of());
         alone.steps();
         return alone.json.toString();
     }
@@ -75,7 +90,7 @@ public final class DrawingJson {
         json.key("fingerprint").text(drawing.fingerprint());
         json.key("title").text(drawing.title()).key("note").text(drawing.note());
         json.key("body").text(drawing.measurements().body());
-        json.key("proved").truth(drawing.proved());
+        json.key("proved").truth(drawing.proved() && ofDraft.stream().noneMatch(Diagnostic::isError));
         values();
         json.key("cloths").open('[');
         drawing.cloths().forEach(this::cloth);
@@ -96,7 +111,9 @@ public final class DrawingJson {
         json.key("sewing");
         new Seams(json, wording).sewing(drawing.sewing());
         json.key("diagnostics");
-        new Messages(json, wording).all(drawing.diagnostics());
+        List<Diagnostic> all = new ArrayList<>(ofDraft);
+        all.addAll(drawing.diagnostics());
+        new Messages(json, wording).all(all);
         return json.close('}').toString();
     }
 

@@ -102,7 +102,12 @@ final class JsonText {
     }
 
     private static String plain(BigDecimal value) {
-        return value.signum() == 0 ? "0" : value.stripTrailingZeros().toString();
+        if (value.signum() == 0) {
+            return "0";
+        }
+        BigDecimal stripped = value.stripTrailingZeros();
+        boolean written = stripped.scale() < 0 && stripped.precision() - stripped.scale() <= DIGITS_OF_A_DOUBLE;
+        return written ? stripped.toPlainString() : stripped.toString();
     }
 
     private void letter(int c) {
