@@ -14,7 +14,7 @@ final class Drafts {
             draft "Club bag"
             measure club from 20 cm to 90 cm
             choose bag_width = 30 cm from 12 cm to 60 cm
-            choose lining = plain out of plain, none
+            choose lining = plain out of plain, quilted
             choose patch = yes
             let depth = club + 5 cm
             piece Bag {
@@ -71,9 +71,9 @@ final class Drafts {
         return drawing(BAG);
     }
 
-    /** The left side slants and is longer: 500 mm down and 20 mm across. */
+    /** The left side slants and is longer: 500 mm down and 50 mm across, 502.5 mm by Pythagoras. */
     static Drawing slanted() {
-        return drawing(BAG.replace("mouth_left down depth", "mouth_left down depth left 2 cm"));
+        return drawing(BAG.replace("mouth_left down depth", "mouth_left down depth left 5 cm"));
     }
 
     /** The outline of the bag crosses itself. */
