@@ -51,16 +51,17 @@ public record InRange(
                 "value",
                 fact(value),
                 "low",
-                low.isPresent() ? fact(least) : "no least",
+                low.isPresent() ? fact(least) : Phrase.of("range.no-least", "no least"),
                 "high",
-                high.isPresent() ? fact(most) : "no most");
+                high.isPresent() ? fact(most) : Phrase.of("range.no-most", "no most"));
         if (least > most) {
             return failed(
                     figures,
                     Diagnostic.of(CheckCode.RANGE_TURNED, place, "name", name, "low", fact(least), "high", fact(most)));
         }
         double slack = HAIR * Math.max(1, Math.abs(value));
-        Tested tested = new Tested(name, dimension, value, least, most, slack);
+        Tested tested =
+                new Tested(Phrase.of("tested.range", "{name}", "name", name), dimension, value, least, most, slack);
         if (value >= least - slack && value <= most + slack) {
             return new Finding(name, Finding.Verdict.PASSED, figures, place, Optional.empty()).with(tested);
         }

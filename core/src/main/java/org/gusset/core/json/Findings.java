@@ -43,7 +43,7 @@ final class Findings {
     }
 
     private void tested(Tested tested) {
-        json.open('{').key("what").text(tested.what());
+        json.open('{').key("what").text(wording.say(tested.what()));
         json.key("kind").text(Amounts.kind(tested.dimension()));
         json.key("value").number(tested.value());
         json.key("least").number(tested.least()).key("most").number(tested.most());

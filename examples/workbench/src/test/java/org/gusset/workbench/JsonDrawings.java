@@ -167,6 +167,20 @@ final class JsonDrawings {
         return all;
     }
 
+    /** By name, what is told of drawings in which something is wrong. */
+    static Map<String, List<Diagnostic>> brokenDrawings() {
+        Map<String, List<Diagnostic>> all = new LinkedHashMap<>();
+        Draft shirt = Fitted.draft("shirt.gusset");
+        Measurements maren = Fitted.body("Maren Oddway");
+        for (Measurements body : List.of(
+                maren.with("chest", Quantity.length(1500)),
+                maren.with("chest", Quantity.length(700)),
+                maren.with("neck", Quantity.length(600)))) {
+            all.put("shirt " + all.size(), shirt.evaluate(body, Choices.none()).diagnostics());
+        }
+        return all;
+    }
+
     private static String json(Outcome<Drawing> outcome) {
         return DrawingJson.of(outcome.value().orElseThrow(), Wording.english());
     }
