@@ -116,6 +116,30 @@ class WallsTest {
             .because("a draft may come from a stranger and must give the same bits everywhere");
 
     @ArchTest
+    static final ArchRule nothingIsSerializable = noClasses()
+            .that()
+            .areNotAssignableTo(Enum.class)
+            .and()
+            .areNotAssignableTo(Throwable.class)
+            .should()
+            .beAssignableTo(java.io.Serializable.class)
+            .because(
+                    "a draft is stored as its text and choices, a drawing as its JSON; that enums and exceptions are Serializable comes with the language");
+
+    @ArchTest
+    static final ArchRule fewExceptions = classes()
+            .that()
+            .areAssignableTo(Throwable.class)
+            .should()
+            .haveSimpleName("GussetException")
+            .orShould()
+            .haveSimpleName("Fault")
+            .orShould()
+            .haveModifier(JavaModifier.PRIVATE)
+            .because(
+                    "hosts meet two exceptions: diagnostics thrown on request, and a fault within an operation; neither is meant to be stored");
+
+    @ArchTest
     static final ArchRule strictMath = noClasses()
             .should()
             .callMethod(Math.class, "sin", double.class)
