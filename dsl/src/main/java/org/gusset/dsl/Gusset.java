@@ -39,18 +39,35 @@ public final class Gusset {
      * @param sources where the other texts come from; each is asked for as often as it is used, and read once
      */
     public static Outcome<Draft> compile(Source source, Sources sources) {
-        Outcome<DraftTree> tree = Parsing.parse(source);
+        return compile(source, sources, Settings.defaults());
+    }
+
+    /** The draft of a text that can use no others, compiled as the host wants it. */
+    public static Outcome<Draft> compile(Source source, Settings settings) {
+        return compile(source, Sources.none(), settings);
+    }
+
+    /**
+     * The draft of a text that may use others, compiled as the host wants it. A draft with more pieces or nodes than its budget
+     * allows is empty, and has the error that tells so.
+     *
+     * @param sources where the other texts come from; each is asked for as often as it is used, and read once
+     */
+    public static Outcome<Draft> compile(Source source, Sources sources, Settings settings) {
+        Budget budget = settings.budget();
+        Outcome<DraftTree> tree = Parsing.parse(source, budget);
         if (tree.value().isEmpty()) {
             return Outcome.none(tree.diagnostics());
         }
-        Library library = new Library(sources);
+        Library library = new Library(sources, budget);
         library.add(source, tree);
-        Outcome<CheckedDraft> checked = Resolver.resolve(tree.value().get(), source, library);
+        Outcome<CheckedDraft> checked = Resolver.resolve(tree.value().get(), source, library, budget);
         List<Diagnostic> diagnostics = new ArrayList<>(library.diagnostics());
         diagnostics.addAll(checked.diagnostics());
+        Outcome<Draft> lowered = Lowering.lower(checked.value().orElseThrow(), library.text(), budget);
+        diagnostics.addAll(lowered.diagnostics());
         diagnostics.sort(Comparator.comparingInt(library::order).thenComparingInt(Gusset::order));
-        Draft draft = Lowering.lower(checked.value().orElseThrow(), library.text());
-        return Outcome.of(draft, diagnostics);
+        return new Outcome<>(lowered.value(), diagnostics);
     }
 
     private static int order(Diagnostic diagnostic) {

@@ -16,12 +16,14 @@ import org.gusset.dsl.syntax.DraftTree;
 /** The texts of a draft, each parsed once, in the order in which they were first asked for. */
 final class Library implements Loader {
     private final Sources sources;
+    private final Budget budget;
     private final Map<String, Read> read = new LinkedHashMap<>();
 
     private record Read(Source source, Outcome<DraftTree> tree) {}
 
-    Library(Sources sources) {
+    Library(Sources sources, Budget budget) {
         this.sources = sources;
+        this.budget = budget;
     }
 
     void add(Source source, Outcome<DraftTree> tree) {
@@ -35,7 +37,7 @@ final class Library implements Loader {
             return new Answer(Optional.empty(), answer.why());
         }
         Source source = answer.source().get();
-        Read known = read.computeIfAbsent(source.name(), name -> new Read(source, Parsing.parse(source)));
+        Read known = read.computeIfAbsent(source.name(), name -> new Read(source, Parsing.parse(source, budget)));
         return known.tree()
                 .value()
                 .map(tree -> new Answer(Optional.of(new Loaded(known.source(), tree)), ""))

@@ -25,6 +25,15 @@ class ArchitectureTest {
             .because("pieces can be drawn from plain Java");
 
     @ArchTest
+    static final ArchRule nothingIsSerializable = noClasses()
+            .that()
+            .areNotAssignableTo(Enum.class)
+            .should()
+            .beAssignableTo(java.io.Serializable.class)
+            .because(
+                    "a draft is stored as its text and choices, a drawing as its JSON; that enums are Serializable comes with the language");
+
+    @ArchTest
     static final ArchRule staysLight = classes()
             .should()
             .onlyDependOnClassesThat()

@@ -43,7 +43,12 @@ public record EaseBand(String name, String over, Place place) implements Operati
                         figures,
                         place,
                         Optional.of(Diagnostic.of(CheckCode.EASE_OUT, place, facts)));
-        return finding.with(
-                new Tested("the ease of " + name, Dimension.LENGTH, ease, low, high, Condition.LENGTH_TOLERANCE));
+        return finding.with(new Tested(
+                Phrase.of("tested.ease", "the ease of {name}", "name", name),
+                Dimension.LENGTH,
+                ease,
+                low,
+                high,
+                Condition.LENGTH_TOLERANCE));
     }
 }

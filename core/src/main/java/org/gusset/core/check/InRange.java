@@ -51,16 +51,17 @@ public record InRange(
                 "value",
                 fact(value),
                 "low",
-                low.isPresent() ? fact(least) : "no least",
+                low.isPresent() ? fact(least) : Phrase.of("range.no-least", "no least"),
                 "high",
-                high.isPresent() ? fact(most) : "no most");
+                high.isPresent() ? fact(most) : Phrase.of("range.no-most", "no most"));
         if (least > most) {
             return failed(
                     figures,
                     Diagnostic.of(CheckCode.RANGE_TURNED, place, "name", name, "low", fact(least), "high", fact(most)));
         }
         double slack = HAIR * Math.max(1, Math.abs(value));
-        Tested tested = new Tested(name, dimension, value, least, most, slack);
+        Tested tested =
+                new Tested(Phrase.of("tested.range", "{name}", "name", name), dimension, value, least, most, slack);
         if (value >= least - slack && value <= most + slack) {
             return new Finding(name, Finding.Verdict.PASSED, figures, place, Optional.empty()).with(tested);
         }
@@ -114,20 +115,23 @@ public record InRange(
         }
         boolean inches = where instanceof Place.Cell cell && cell.text().strip().endsWith("in");
         List<Phrase> causes = new ArrayList<>();
-        slip(causes, value * 25.4 / 10, least, most, inches ? "" : "inches written as cm");
-        slip(causes, value * 10 / 25.4, least, most, inches ? "cm written as inches" : "");
-        slip(causes, value * 10, least, most, "cm written as mm, or a digit left out");
-        slip(causes, value / 10, least, most, "mm written as cm, or a digit too many");
-        slip(causes, value * 2, least, most, "half of it given for the whole");
-        slip(causes, value * 4, least, most, "a quarter of it given for the whole");
-        slip(causes, value / 2, least, most, "the whole given for a half");
+        if (inches) {
+            slip(causes, value * 10 / 25.4, least, most, Phrase.of("slip.cm", "cm written as inches"));
+        } else {
+            slip(causes, value * 25.4 / 10, least, most, Phrase.of("slip.inches", "inches written as cm"));
+        }
+        slip(causes, value * 10, least, most, Phrase.of("slip.mm", "cm written as mm, or a digit left out"));
+        slip(causes, value / 10, least, most, Phrase.of("slip.digit", "mm written as cm, or a digit too many"));
+        slip(causes, value * 2, least, most, Phrase.of("slip.half", "half of it given for the whole"));
+        slip(causes, value * 4, least, most, Phrase.of("slip.quarter", "a quarter of it given for the whole"));
+        slip(causes, value / 2, least, most, Phrase.of("slip.whole", "the whole given for a half"));
         return causes.isEmpty()
                 ? Phrase.of("slip.unknown", " No usual slip explains it.")
                 : Phrase.of("slip.likely", " Likely: {slips}.", "slips", Phrase.joined("slips", "; or ", causes));
     }
 
-    private static void slip(List<Phrase> causes, double meant, double least, double most, String words) {
-        if (!words.isEmpty() && meant >= least && meant <= most) {
+    private static void slip(List<Phrase> causes, double meant, double least, double most, Phrase words) {
+        if (meant >= least && meant <= most) {
             causes.add(
                     Phrase.of("slip", "{words} (that would be {meant})", "words", words, "meant", Fact.length(meant)));
         }

@@ -30,7 +30,7 @@ public record Passage(String name, String passes, Place place) implements Operat
         };
         Phrase figures = Phrase.of("opening.figures", "{round} open, {passes} {girth}", facts);
         Tested tested = new Tested(
-                "the room in " + name,
+                Phrase.of("tested.room", "the room in {name}", "name", name),
                 Dimension.LENGTH,
                 round - girth,
                 0,

@@ -41,7 +41,7 @@ public record Requirement(Condition condition, String source, int telling, Place
         // At most and at least take in what is alike; less and more do not.
         boolean takesIn = denied == (compared.relation() == Condition.Relation.LESS);
         Tested figure = new Tested(
-                source,
+                Phrase.of("tested.check", "{check}", "check", source),
                 compared.dimension(),
                 denied ? left - right : right - left,
                 0,

@@ -12,7 +12,7 @@ import org.gusset.core.graph.Values;
 
 /** Rows of points. */
 public sealed interface RowConstruction {
-    /** The most points that a row may have. */
+    /** The most points that a row may have unless told otherwise. */
     int MOST = 1000;
 
     /** Points in order along a path. */
@@ -28,8 +28,15 @@ public sealed interface RowConstruction {
      *
      * @param from where the row begins; the path's start if empty
      * @param to where it ends; the path's end if empty
+     * @param most the most points that it may have
      */
-    record Even(Optional<PlaceOnPath> from, Optional<PlaceOnPath> to) implements RowConstruction, Operation<Row> {
+    record Even(Optional<PlaceOnPath> from, Optional<PlaceOnPath> to, int most)
+            implements RowConstruction, Operation<Row> {
+        /** A row of {@value #MOST} points at most. */
+        public Even(Optional<PlaceOnPath> from, Optional<PlaceOnPath> to) {
+            this(from, to, MOST);
+        }
+
         @Override
         public Row apply(Values in) {
             double wanted = in.number(0);
@@ -37,8 +44,8 @@ public sealed interface RowConstruction {
             if (Math.abs(count - wanted) > 1e-9 || count < 1) {
                 throw Fault.of(ConstructCode.NOT_WHOLE, NotWhole.facts(1, wanted));
             }
-            if (count > MOST) {
-                throw Fault.of(ConstructCode.ROW_TOO_LONG, "most", MOST, "count", Fact.number(wanted));
+            if (count > most) {
+                throw Fault.of(ConstructCode.ROW_TOO_LONG, "most", most, "count", Fact.number(wanted));
             }
             Path path = in.path(1);
             double start = from.isPresent() ? from.get().along(in, path) : 0;

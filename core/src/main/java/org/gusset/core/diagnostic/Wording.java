@@ -15,11 +15,21 @@ public interface Wording {
 
     /** English templates, with each fact shown by {@code show}; a phrase within a phrase is said the same way. */
     static Wording filling(Function<Fact, String> show) {
+        return filling(show, Phrase::english);
+    }
+
+    /**
+     * Templates of another language, with each fact shown by {@code show}; a phrase within a phrase is said the same way.
+     *
+     * @param templateOf the template of a phrase, its facts by name in braces, each as often as wanted and in any order; most often looked
+     *     up by {@link Phrase#key()}, with {@link Phrase#english()} where there is none
+     */
+    static Wording filling(Function<Fact, String> show, Function<Phrase, String> templateOf) {
         return new Wording() {
             @Override
             public String say(Phrase phrase) {
                 StringBuilder out = new StringBuilder();
-                String template = phrase.english();
+                String template = templateOf.apply(phrase);
                 int at = 0;
                 while (at < template.length()) {
                     int open = template.indexOf('{', at);

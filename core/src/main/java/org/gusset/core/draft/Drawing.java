@@ -1,13 +1,19 @@
 package org.gusset.core.draft;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.gusset.core.check.Finding;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.evaluate.Evaluation;
+import org.gusset.core.graph.Handle;
 import org.gusset.core.measure.LengthStyle;
 import org.gusset.core.measure.Measurements;
 import org.gusset.core.pattern.Piece;
+import org.gusset.core.pattern.TakenUp;
 import org.gusset.core.seam.Sewing;
 
 /**
@@ -110,6 +116,29 @@ public final class Drawing {
     /** What each piece names, in file order; pieces that are left out are not there. */
     public List<PieceValues> pieceValues() {
         return content.pieceValues();
+    }
+
+    /**
+     * What darts, gathers and pleats take up of the edges of a piece, by edge, in the order in which the draft says so; empty for a
+     * piece that is left out or that the draft lacks.
+     */
+    public Map<String, List<TakenUp>> takenUp(String piece) {
+        Map<String, List<TakenUp>> all = new LinkedHashMap<>();
+        for (Draft.PieceNodes nodes : draft.pieces()) {
+            if (nodes.name().equals(piece)) {
+                for (String edge : nodes.outline()) {
+                    List<TakenUp> taken = new ArrayList<>();
+                    for (Handle<? extends TakenUp> one :
+                            nodes.takenUp().getOrDefault(edge, List.<Handle<? extends TakenUp>>of())) {
+                        evaluation.value(one).ifPresent(taken::add);
+                    }
+                    if (!taken.isEmpty()) {
+                        all.put(edge, List.copyOf(taken));
+                    }
+                }
+            }
+        }
+        return Collections.unmodifiableMap(all);
     }
 
     /**

@@ -17,7 +17,8 @@ public enum SolveCode implements Code {
             "GEO206", "The equations for {names} contradict one another: the nearest miss is {miss}, at {nearest}."),
     NOT_FOUND(
             "GEO207",
-            "No values of {names} in their ranges settle the equations: the nearest miss is {miss}, at {nearest}.");
+            "No values of {names} in their ranges settle the equations: the nearest miss is {miss}, at {nearest}."),
+    TOO_MANY_TRIALS("LIM202", "Solving for {names} takes more than {most} trials.");
 
     private final String id;
     private final String english;

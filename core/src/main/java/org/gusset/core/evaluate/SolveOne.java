@@ -28,9 +28,16 @@ import org.gusset.core.measure.Dimension;
  * @param missDimension the dimension of the equation's sides
  * @param left the equation's left side as written
  * @param picks true if one is picked among several
+ * @param most how often the equation may be tried
  */
 public record SolveOne(
-        SolvedPart part, String name, Dimension dimension, Dimension missDimension, String left, boolean picks)
+        SolvedPart part,
+        String name,
+        Dimension dimension,
+        Dimension missDimension,
+        String left,
+        boolean picks,
+        int most)
         implements Operation<Double> {
     /** The steps in which the range is looked over. */
     public static final int STEPS = 64;
@@ -39,13 +46,14 @@ public record SolveOne(
 
     @Override
     public Double apply(Values in) {
+        Trials trials = new Trials(most);
         int first = part.outer().size();
         double low = in.number(first);
         double high = in.number(first + 1);
         if (!(low < high)) {
             throw Fault.of(SolveCode.RANGE_TURNED, "name", name, "low", fact(low), "high", fact(high));
         }
-        Map<Handle<?>, Object> outside = part.outside(in);
+        Outside outside = new Outside(part.outside(in), trials);
         double[] at = new double[STEPS + 1];
         double[] miss = new double[STEPS + 1];
         for (int i = 0; i <= STEPS; i++) {
@@ -80,11 +88,14 @@ public record SolveOne(
         return best;
     }
 
-    private double miss(Map<Handle<?>, Object> outside, double value) {
-        return part.miss(part.at(outside, List.of(value)), 0);
+    /** What comes into the part from outside, and how often it was tried. */
+    private record Outside(Map<Handle<?>, Object> values, Trials trials) {}
+
+    private double miss(Outside outside, double value) {
+        return part.miss(part.at(outside.values(), List.of(value), outside.trials()), 0);
     }
 
-    private List<Double> roots(Map<Handle<?>, Object> outside, double[] at, double[] miss) {
+    private List<Double> roots(Outside outside, double[] at, double[] miss) {
         List<Double> roots = new ArrayList<>();
         BrentSolver brent = new BrentSolver(1e-15, 1e-13, TOLERANCE / 1000);
         for (int i = 0; i <= STEPS; i++) {
@@ -104,7 +115,7 @@ public record SolveOne(
         return roots;
     }
 
-    private Fault none(Map<Handle<?>, Object> outside, double[] at, double[] miss) {
+    private Fault none(Outside outside, double[] at, double[] miss) {
         int best = -1;
         for (int i = 0; i <= STEPS; i++) {
             if (!Double.isNaN(miss[i]) && (best < 0 || Math.abs(miss[i]) < Math.abs(miss[best]))) {
@@ -112,7 +123,7 @@ public record SolveOne(
             }
         }
         if (best < 0) {
-            Phrase why = part.why(outside, List.of(at[STEPS / 2]));
+            Phrase why = part.why(outside.values(), List.of(at[STEPS / 2]), outside.trials());
             return Fault.of(
                     SolveCode.NO_VALUE_ANYWHERE, "name", name, "low", fact(at[0]), "high", fact(at[STEPS]), "why", why);
         }

@@ -21,8 +21,9 @@ import org.gusset.core.measure.Dimension;
  * @param part what depends on the unknowns
  * @param names the unknowns' names
  * @param dimensions their dimensions
+ * @param most how often the equations may be tried
  */
-public record SolveSeveral(SolvedPart part, List<String> names, List<Dimension> dimensions)
+public record SolveSeveral(SolvedPart part, List<String> names, List<Dimension> dimensions, int most)
         implements Operation<SolveSeveral.Solution> {
     /** The values of the unknowns, in order. */
     public record Solution(List<Double> values) {
@@ -67,7 +68,7 @@ public record SolveSeveral(SolvedPart part, List<String> names, List<Dimension> 
                         Facts.of(high[i], dimensions.get(i)));
             }
         }
-        Search search = new Search(part.outside(in), low, high);
+        Search search = new Search(part.outside(in), new Trials(most), low, high);
         for (int start = 0; start <= 1 << Math.min(n, 4); start++) {
             double[] x = new double[n];
             for (int i = 0; i < n; i++) {
@@ -91,13 +92,15 @@ public record SolveSeveral(SolvedPart part, List<String> names, List<Dimension> 
     /** One search; the scratch space of Newton's method is its own. */
     private final class Search {
         private final Map<Handle<?>, Object> outside;
+        private final Trials trials;
         private final double[] low;
         private final double[] high;
         private double[] best = new double[0];
         private double leastMiss = Double.POSITIVE_INFINITY;
 
-        Search(Map<Handle<?>, Object> outside, double[] low, double[] high) {
+        Search(Map<Handle<?>, Object> outside, Trials trials, double[] low, double[] high) {
             this.outside = outside;
+            this.trials = trials;
             this.low = low;
             this.high = high;
         }
@@ -107,7 +110,7 @@ public record SolveSeveral(SolvedPart part, List<String> names, List<Dimension> 
             for (double value : x) {
                 values.add(value);
             }
-            Evaluation at = part.at(outside, values);
+            Evaluation at = part.at(outside, values, trials);
             double[] misses = new double[x.length];
             for (int i = 0; i < x.length; i++) {
                 misses[i] = part.miss(at, i);
@@ -204,7 +207,7 @@ public record SolveSeveral(SolvedPart part, List<String> names, List<Dimension> 
                         "high",
                         values("{value}", high),
                         "why",
-                        part.why(outside, middle));
+                        part.why(outside, middle, trials));
             }
             boolean singular = rank(best) < best.length;
             return Fault.of(

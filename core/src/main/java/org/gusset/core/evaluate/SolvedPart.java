@@ -34,7 +34,13 @@ public record SolvedPart(
         return given;
     }
 
-    Evaluation at(Map<Handle<?>, Object> outside, List<Double> values) {
+    /**
+     * The part for some values of the unknowns.
+     *
+     * @throws org.gusset.core.diagnostic.Fault if that is one trial too many
+     */
+    Evaluation at(Map<Handle<?>, Object> outside, List<Double> values, Trials trials) {
+        trials.count(unknowns);
         Map<Handle<?>, Object> given = new HashMap<>(outside);
         for (int i = 0; i < unknowns.size(); i++) {
             given.put(unknowns.get(i), values.get(i));
@@ -48,8 +54,8 @@ public record SolvedPart(
     }
 
     /** Why nothing can be drawn for these values. */
-    Phrase why(Map<Handle<?>, Object> outside, List<Double> values) {
-        Evaluation at = at(outside, values);
+    Phrase why(Map<Handle<?>, Object> outside, List<Double> values, Trials trials) {
+        Evaluation at = at(outside, values, trials);
         return misses.stream()
                 .flatMap(m -> at.causes(m).stream())
                 .findFirst()

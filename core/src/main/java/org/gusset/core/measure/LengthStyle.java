@@ -3,7 +3,9 @@ package org.gusset.core.measure;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
+import java.util.function.Function;
 import org.gusset.core.diagnostic.Fact;
+import org.gusset.core.diagnostic.Phrase;
 import org.gusset.core.diagnostic.Wording;
 
 /**
@@ -94,14 +96,21 @@ public record LengthStyle(Unit unit, int denominator, int decimals) {
      * a gap never reads as none.
      */
     public Wording wording() {
-        return Wording.filling(fact -> {
-            if (fact instanceof Fact.Length length) {
-                return inWords(length.mm());
-            }
-            return fact instanceof Fact.Area area
-                    ? show(new Quantity(area.squareMm(), Dimension.AREA))
-                    : Wording.plain(fact);
-        });
+        return wording(Phrase::english);
+    }
+
+    /** Sentences of another language with lengths and areas in this style; see {@link Wording#filling(Function, Function)}. */
+    public Wording wording(Function<Phrase, String> template) {
+        return Wording.filling(this::inWords, template);
+    }
+
+    private String inWords(Fact fact) {
+        if (fact instanceof Fact.Length length) {
+            return inWords(length.mm());
+        }
+        return fact instanceof Fact.Area area
+                ? show(new Quantity(area.squareMm(), Dimension.AREA))
+                : Wording.plain(fact);
     }
 
     private String inWords(double mm) {

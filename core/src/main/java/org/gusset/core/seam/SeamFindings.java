@@ -34,11 +34,20 @@ final class SeamFindings {
         Stretch whole =
                 new Stretch("", "", 0, seam.first().length(), 0, seam.second().length(), band);
         List<Tested> tested = new ArrayList<>();
-        tested.add(tested("the ease of seam " + seam.name(), whole, walk));
+        tested.add(tested(Phrase.of("tested.seam", "the ease of seam {seam}", "seam", seam.name()), whole, walk));
         Diagnostic off = off(seam, whole, true);
         if (seam.stretches().size() > 1) {
             for (Stretch stretch : seam.stretches()) {
-                tested.add(tested("the ease of seam " + seam.name() + " " + where(stretch), stretch, walk));
+                tested.add(tested(
+                        Phrase.of(
+                                "tested.stretch",
+                                "the ease of seam {seam} {where}",
+                                "seam",
+                                seam.name(),
+                                "where",
+                                where(stretch)),
+                        stretch,
+                        walk));
                 if (off == null) {
                     off = off(seam, stretch, false);
                 } else if (Math.abs(stretch.wanted().beyond(stretch.ease())) > walk.tolerance()) {
@@ -64,7 +73,7 @@ final class SeamFindings {
         return finding.with(tested.toArray(new Tested[0]));
     }
 
-    private static Tested tested(String what, Stretch stretch, Walk walk) {
+    private static Tested tested(Phrase what, Stretch stretch, Walk walk) {
         return new Tested(
                 what,
                 Dimension.LENGTH,
@@ -75,10 +84,14 @@ final class SeamFindings {
     }
 
     /** Where a stretch lies, in words. */
-    static String where(Stretch stretch) {
-        String from = stretch.from().isEmpty() ? "the start of the seam" : "`" + stretch.from() + "`";
-        String to = stretch.to().isEmpty() ? "its end" : "`" + stretch.to() + "`";
-        return "between " + from + " and " + to;
+    static Phrase where(Stretch stretch) {
+        Phrase from = stretch.from().isEmpty()
+                ? Phrase.of("seam.start", "the start of the seam")
+                : Phrase.of("seam.place", "`{place}`", "place", stretch.from());
+        Phrase to = stretch.to().isEmpty()
+                ? Phrase.of("seam.end", "its end")
+                : Phrase.of("seam.place", "`{place}`", "place", stretch.to());
+        return Phrase.of("seam.between", "between {from} and {to}", "from", from, "to", to);
     }
 
     private Phrase figures(SewnSeam seam, Stretch whole) {

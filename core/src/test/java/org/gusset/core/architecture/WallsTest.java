@@ -62,18 +62,22 @@ class WallsTest {
             .definedBy("..core.sizing..")
             .whereLayer("sizing")
             .mayNotBeAccessedByAnyLayer()
+            .layer("json")
+            .definedBy("..core.json..")
             .whereLayer("stress")
             .mayNotBeAccessedByAnyLayer()
             .whereLayer("chalk")
             .mayNotBeAccessedByAnyLayer()
+            .whereLayer("json")
+            .mayNotBeAccessedByAnyLayer()
             .whereLayer("draft")
-            .mayOnlyBeAccessedByLayers("stress", "chalk", "grade", "sizing")
+            .mayOnlyBeAccessedByLayers("stress", "chalk", "grade", "sizing", "json")
             .whereLayer("seam")
-            .mayOnlyBeAccessedByLayers("draft", "grade")
+            .mayOnlyBeAccessedByLayers("draft", "grade", "json")
             .whereLayer("check")
-            .mayOnlyBeAccessedByLayers("seam", "draft", "stress", "grade")
+            .mayOnlyBeAccessedByLayers("seam", "draft", "stress", "grade", "json")
             .whereLayer("pattern")
-            .mayOnlyBeAccessedByLayers("change", "check", "seam", "draft", "chalk", "grade")
+            .mayOnlyBeAccessedByLayers("change", "check", "seam", "draft", "chalk", "grade", "json")
             .whereLayer("change")
             .mayOnlyBeAccessedByLayers("draft")
             .whereLayer("evaluate")
@@ -119,6 +123,30 @@ class WallsTest {
             .dependOnClassesThat()
             .areAssignableTo(ThreadLocal.class)
             .because("a draft may come from a stranger and must give the same bits everywhere");
+
+    @ArchTest
+    static final ArchRule nothingIsSerializable = noClasses()
+            .that()
+            .areNotAssignableTo(Enum.class)
+            .and()
+            .areNotAssignableTo(Throwable.class)
+            .should()
+            .beAssignableTo(java.io.Serializable.class)
+            .because(
+                    "a draft is stored as its text and choices, a drawing as its JSON; that enums and exceptions are Serializable comes with the language");
+
+    @ArchTest
+    static final ArchRule fewExceptions = classes()
+            .that()
+            .areAssignableTo(Throwable.class)
+            .should()
+            .haveSimpleName("GussetException")
+            .orShould()
+            .haveSimpleName("Fault")
+            .orShould()
+            .haveModifier(JavaModifier.PRIVATE)
+            .because(
+                    "hosts meet two exceptions: diagnostics thrown on request, and a fault within an operation; neither is meant to be stored");
 
     @ArchTest
     static final ArchRule strictMath = noClasses()

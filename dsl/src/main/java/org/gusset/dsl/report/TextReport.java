@@ -59,19 +59,21 @@ public final class TextReport {
         for (Diagnostic diagnostic : diagnostics) {
             out.append(one(diagnostic));
         }
-        return out.append(summary(diagnostics)).append('\n').toString();
+        return out.append(summary(diagnostics, wording)).append('\n').toString();
     }
 
     /** One message with the line it is about, its related places and its hints. */
     public String one(Diagnostic diagnostic) {
         StringBuilder out = new StringBuilder();
-        String what = diagnostic.severity().word() + " " + diagnostic.code().id() + ": ";
+        String what = word(diagnostic.severity()) + " " + diagnostic.code().id() + ": ";
         entry(out, "", diagnostic.place(), what, diagnostic.phrase());
         for (Related related : diagnostic.related()) {
-            entry(out, "  ", related.place(), Severity.NOTE.word() + ": ", related.phrase());
+            entry(out, "  ", related.place(), word(Severity.NOTE) + ": ", related.phrase());
         }
         for (Hint hint : diagnostic.hints()) {
-            out.append("  hint: ").append(said(hint.phrase())).append('\n');
+            out.append("  ")
+                    .append(said(Phrase.of("report.hint", "hint: {hint}", "hint", hint.phrase())))
+                    .append('\n');
         }
         return out.toString();
     }
@@ -92,25 +94,51 @@ public final class TextReport {
         return Columns.line(wording.say(phrase));
     }
 
-    private static String head(Place place) {
+    private String word(Severity severity) {
+        return said(Phrase.of("report." + severity.word(), severity.word()));
+    }
+
+    private String head(Place place) {
         if (place instanceof Span span) {
             return Columns.line(span.source()) + ":" + span.line() + ":" + span.column() + ": ";
         } else if (place instanceof Place.Cell cell) {
-            return Columns.line(cell.table()) + ", row " + cell.row() + ", column " + cell.column() + ": ";
+            return said(Phrase.of(
+                            "report.cell",
+                            "{table}, row {row}, column {column}",
+                            "table",
+                            cell.table(),
+                            "row",
+                            Long.toString(cell.row()),
+                            "column",
+                            Integer.toString(cell.column())))
+                    + ": ";
         }
         return place instanceof Place.Named named ? Columns.line(named.name()) + ": " : "";
     }
 
     /** How many of each weight there are: {@code 2 errors, 1 warning}; {@code no errors} if there is none at all. */
     public static String summary(List<Diagnostic> diagnostics) {
+        return summary(diagnostics, Wording.english());
+    }
+
+    /** The same in other words. */
+    public static String summary(List<Diagnostic> diagnostics, Wording wording) {
         List<String> parts = new ArrayList<>();
         for (Severity severity : Severity.values()) {
             long count =
                     diagnostics.stream().filter(d -> d.severity() == severity).count();
             if (count > 0) {
-                parts.add(count + " " + severity.word() + (count == 1 ? "" : "s"));
+                String word = severity.word();
+                parts.add(wording.say(
+                        count == 1
+                                ? Phrase.of("report.one-" + word, "1 " + word)
+                                : Phrase.of(
+                                        "report.several-" + word,
+                                        "{count} " + word + "s",
+                                        "count",
+                                        Long.toString(count))));
             }
         }
-        return parts.isEmpty() ? "no errors" : String.join(", ", parts);
+        return parts.isEmpty() ? wording.say(Phrase.of("report.no-errors", "no errors")) : String.join(", ", parts);
     }
 }

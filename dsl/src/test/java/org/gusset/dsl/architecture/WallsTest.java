@@ -41,6 +41,18 @@ class WallsTest {
             };
 
     @ArchTest
+    static final ArchRule nothingIsSerializable = noClasses()
+            .that()
+            .areNotAssignableTo(Enum.class)
+            .and(HAND_WRITTEN)
+            .and()
+            .doNotHaveFullyQualifiedName("org.gusset.dsl.internal.parse.Strict$Stop")
+            .should()
+            .beAssignableTo(java.io.Serializable.class)
+            .because(
+                    "a draft is stored as its text and choices, a drawing as its JSON; enums are Serializable by the language, and Strict.Stop as an exception that ends one statement and leaves the parser never");
+
+    @ArchTest
     static final ArchRule antlrInOneRoom = noClasses()
             .that()
             .resideOutsideOfPackage(PARSE)

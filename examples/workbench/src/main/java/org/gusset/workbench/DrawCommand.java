@@ -12,6 +12,7 @@ import java.util.concurrent.Callable;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Phrase;
 import org.gusset.core.draft.Drawing;
+import org.gusset.core.json.DrawingJson;
 import org.gusset.core.measure.Measurements;
 import org.gusset.core.pattern.Piece;
 import org.gusset.svg.Svg;
@@ -69,6 +70,9 @@ final class DrawCommand implements Callable<Integer> {
                     "Draw what can be drawn although something is wrong; every label then says NOT PROVED and why.")
     private boolean anyway;
 
+    @Option(names = "--json", description = "Also write the drawing as JSON for other programs, beside the sheets.")
+    private boolean json;
+
     /** As with a request for help, nothing else need be given then. */
     @Option(
             names = "--scale-check",
@@ -106,6 +110,9 @@ final class DrawCommand implements Callable<Integer> {
         Fitting fitting = onBodies.fitting(bench, err);
         boolean nested = nest.wanted();
         toile.check(nested);
+        if (json && (nested || !toile.stem().isEmpty())) {
+            throw new Refusal("--json writes the drawing of one body as it is: leave --nest and --toile out.");
+        }
         Bodies bodies = nested ? nest.of(onBodies.bodies()) : onBodies.bodies();
         Path folder = FileBytes.path(out);
         boolean faulty = !fitting.draftErrors().isEmpty();
@@ -230,6 +237,11 @@ final class DrawCommand implements Callable<Integer> {
         for (Piece piece : content.pieces()) {
             files.put(name(names, stem, piece.name()), utf8(Svg.piece(content, piece, options)));
         }
+        if (json) {
+            stem.add("drawing");
+            files.put(names.unused(".json", stem.toArray(new String[0])), utf8(json(drawing, fitting.draftErrors())));
+            stem.remove(stem.size() - 1);
+        }
         Optional<PageFiles> paged = pages.map(wanted -> PageFiles.add(content, options, wanted, stem, names, files));
         WholeFiles.writeBytes(folder, files);
         PrintWriter out = spec.commandLine().getOut();
@@ -247,6 +259,12 @@ final class DrawCommand implements Callable<Integer> {
         if (!old.isEmpty()) {
             fitting.messages().line("Not of this run, and still in " + folder + ": " + String.join(", ", old));
         }
+    }
+
+    private String json(Drawing drawing, List<Diagnostic> draftErrors) {
+        Measurements body = drawing.measurements();
+        Drawing shown = unnamed ? drawing.with(new Measurements("", body.entries())) : drawing;
+        return DrawingJson.of(shown, onBodies.style().wording(), draftErrors) + "\n";
     }
 
     private static byte[] utf8(String text) {

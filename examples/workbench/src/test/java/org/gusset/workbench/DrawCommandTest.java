@@ -52,6 +52,42 @@ class DrawCommandTest {
     }
 
     @Test
+    void theDrawingIsAlsoWrittenAsJson() throws IOException {
+        CommandRun run = draw(draft, cast + "#Maren", "--json", "--unit", "in");
+        assertThat(run.err()).isEmpty();
+        assertThat(CommandRun.filesBelow(out)).hasSize(4).contains("square-smock-maren-drawing.json");
+        String json = Files.readString(out.resolve("square-smock-maren-drawing.json"));
+        assertThat(json)
+                .startsWith("{\"form\":\"gusset-drawing\",\"formVersion\":1,")
+                .endsWith("}\n");
+        assertThat(json).contains("\"body\":\"Maren\"").contains("38 1/2 in").contains("\"proved\":true");
+    }
+
+    @Test
+    void theJsonLeavesTheNameOutToo() throws IOException {
+        draw(draft, cast + "#Maren", "--json", "--unnamed");
+        String json = Files.readString(out.resolve("square-smock-drawing.json"));
+        assertThat(json).contains("\"body\":\"\"").doesNotContain("Maren");
+    }
+
+    @Test
+    void aDraftWithErrorsIsNotProvedInTheJsonEither() throws IOException {
+        draw(CommandRun.file(folder, "faulty.gusset", "faulty"), cast + "#Maren", "--json", "--anyway");
+        assertThat(Files.readString(out.resolve("faulty-maren-drawing.json")))
+                .contains("\"proved\":false")
+                .contains("\"code\":\"SYN999\"");
+    }
+
+    @Test
+    void jsonGoesWithNeitherNestNorToile() {
+        for (String other : List.of("--nest", "--toile")) {
+            CommandRun run = draw(draft, cast, "--json", other);
+            assertThat(run.code()).isEqualTo(2);
+            assertThat(run.err()).contains("leave --nest and --toile out");
+        }
+    }
+
+    @Test
     void severalBodiesGetAFolderEach() {
         CommandRun run = draw(draft, cast);
         assertThat(run.code()).isZero();

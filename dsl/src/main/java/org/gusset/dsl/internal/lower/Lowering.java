@@ -10,7 +10,11 @@ import org.gusset.core.check.Finding;
 import org.gusset.core.construct.Compute;
 import org.gusset.core.construct.PathConstruction;
 import org.gusset.core.construct.PointConstruction;
+import org.gusset.core.diagnostic.Diagnostic;
+import org.gusset.core.diagnostic.Fact;
 import org.gusset.core.diagnostic.Fault;
+import org.gusset.core.diagnostic.Hint;
+import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.diagnostic.Phrase;
 import org.gusset.core.diagnostic.Place;
 import org.gusset.core.draft.Draft;
@@ -29,8 +33,10 @@ import org.gusset.core.pattern.Dart;
 import org.gusset.core.pattern.Fullness;
 import org.gusset.core.pattern.Piece;
 import org.gusset.core.pattern.TakenUp;
+import org.gusset.dsl.Budget;
 import org.gusset.dsl.internal.resolve.CheckedDraft;
 import org.gusset.dsl.internal.resolve.Equations;
+import org.gusset.dsl.internal.resolve.ResolveCode;
 import org.gusset.dsl.internal.resolve.Scope;
 import org.gusset.dsl.internal.resolve.Symbol;
 import org.gusset.dsl.internal.resolve.Term;
@@ -49,13 +55,20 @@ public final class Lowering {
 
     private final @Nullable Outside outside;
 
-    private Lowering(String title) {
+    private final Room room;
+    private final int trials;
+
+    private Lowering(String title, Budget budget) {
+        this.room = new Room(budget.nodes());
+        this.trials = budget.trials();
         this.draft = Draft.builder(title);
         this.graph = draft.graph();
         this.outside = null;
     }
 
-    private Lowering(Equations equations) {
+    private Lowering(Equations equations, Lowering whole) {
+        this.room = whole.room;
+        this.trials = whole.trials;
         this.draft = Draft.builder("");
         this.graph = draft.graph();
         this.outside = new Outside(equations, new ArrayList<>());
@@ -68,12 +81,38 @@ public final class Lowering {
         }
     }
 
-    /** The draft of a checked tree; what is broken in it has nodes without a value. */
-    public static Draft lower(CheckedDraft checked, String text) {
-        Lowering lowering = new Lowering(checked.title());
-        lowering.draft.note(checked.note()).text(text);
-        lowering.lower(checked);
-        return lowering.draft.build();
+    /**
+     * The draft of a checked tree; what is broken in it has nodes without a value. It is empty, and the reason told, if it has more
+     * pieces or nodes than the budget allows.
+     */
+    public static Outcome<Draft> lower(CheckedDraft checked, String text, Budget budget) {
+        Lowering lowering = new Lowering(checked.title(), budget);
+        try {
+            bounded(checked, budget.pieces());
+            lowering.lower(checked);
+        } catch (Fault tooLarge) {
+            Draft empty = Draft.builder(checked.title())
+                    .note(checked.note())
+                    .text(text)
+                    .build();
+            return Outcome.of(empty, List.of(tooLarge.diagnostic()));
+        }
+        return Outcome.of(lowering.draft.note(checked.note()).text(text).build());
+    }
+
+    private static void bounded(CheckedDraft checked, int most) {
+        List<CheckedDraft.Piece> pieces = new ArrayList<>(checked.pieces());
+        pieces.addAll(checked.lent());
+        if (pieces.size() > most) {
+            throw new Fault(Diagnostic.of(
+                            ResolveCode.TOO_MANY_PIECES,
+                            pieces.get(most).symbol().span(),
+                            "count",
+                            Fact.number(pieces.size()),
+                            "most",
+                            Fact.number(most))
+                    .with(Hint.of("pieces.fewer", "Make several drafts of it.")));
+        }
     }
 
     private void lower(CheckedDraft checked) {
@@ -167,7 +206,7 @@ public final class Lowering {
             graph.onlyIf(null);
             Term condition = piece.condition().get();
             known = condition.broken()
-                    ? graph.define("", Boolean.class, told(), condition.span(), List.of())
+                    ? add("", Boolean.class, told(), condition.span(), List.of())
                     : as(handle(condition), Boolean.class);
             conditions.put(piece.symbol().fullName(), known);
         }
@@ -178,13 +217,12 @@ public final class Lowering {
         Term definition = symbol.definition();
         Handle<Assembly.Made> made;
         if (definition instanceof Term.Made layout && !definition.broken()) {
-            made = graph.define(
-                    "", Assembly.Made.class, (Assembly) layout.operation(), symbol.span(), inputs(layout.inputs()));
+            made = add("", Assembly.Made.class, (Assembly) layout.operation(), symbol.span(), inputs(layout.inputs()));
         } else {
-            made = graph.define("", Assembly.Made.class, told(), symbol.span(), List.of());
+            made = add("", Assembly.Made.class, told(), symbol.span(), List.of());
         }
         assemblies.put(symbol, made);
-        Handle<?> sound = graph.define(symbol.name(), Piece.class, new Assembly.Sound(), symbol.span(), List.of(made));
+        Handle<?> sound = add(symbol.name(), Piece.class, new Assembly.Sound(), symbol.span(), List.of(made));
         handles.put(symbol, sound);
         return sound;
     }
@@ -247,14 +285,14 @@ public final class Lowering {
 
     private Handle<?> mirrored(Symbol symbol, Handle<?> handle, Handle<?> mirror) {
         if (symbol.type().equals(Type.POINT)) {
-            return graph.define(
+            return add(
                     "",
                     Point.class,
                     new PointConstruction.Mirrored("the mirror"),
                     symbol.span(),
                     List.of(handle, mirror));
         } else if (symbol.type().equals(Type.PATH)) {
-            return graph.define(
+            return add(
                     "",
                     Path.class,
                     new PathConstruction.Mirrored("the mirror"),
@@ -277,12 +315,7 @@ public final class Lowering {
     private Handle<Finding> finding(Term term) {
         Term.Made made = (Term.Made) term;
         return as(
-                graph.define(
-                        "",
-                        Finding.class,
-                        Lowering.<Finding>typed(made.operation()),
-                        made.span(),
-                        inputs(made.inputs())),
+                add("", Finding.class, Lowering.<Finding>typed(made.operation()), made.span(), inputs(made.inputs())),
                 Finding.class);
     }
 
@@ -297,7 +330,7 @@ public final class Lowering {
                 outside.symbols().add(symbol);
             }
             Handle<?> given =
-                    graph.define(symbol.fullName(), Types.of(symbol.type()), in -> given(in), symbol.span(), List.of());
+                    add(symbol.fullName(), Types.of(symbol.type()), in -> given(in), symbol.span(), List.of());
             handles.put(symbol, given);
             return given;
         }
@@ -307,7 +340,7 @@ public final class Lowering {
         String name = symbol.role() == Symbol.Role.ARGUMENT ? "" : symbol.fullName();
         Term definition = symbol.definition();
         Handle<?> handle = definition == null || definition.broken()
-                ? graph.define(name, Types.of(symbol.type()), told(), symbol.span(), List.of())
+                ? add(name, Types.of(symbol.type()), told(), symbol.span(), List.of())
                 : define(name, definition, symbol.span());
         handles.put(symbol, handle);
         return handle;
@@ -326,7 +359,7 @@ public final class Lowering {
     private Handle<?> solved(String name, Term.Solved solved, Place place) {
         Equations equations = solved.equations();
         if (equations.unknowns().size() == 1) {
-            Lowering inner = new Lowering(equations);
+            Lowering inner = new Lowering(equations, this);
             SolvedPart part = inner.part(equations);
             List<Handle<?>> inputs = outerInputs(inner, equations);
             equations.nearest().ifPresent(n -> inputs.add(handle(n)));
@@ -336,22 +369,23 @@ public final class Lowering {
                     solved.type().dimension(),
                     equations.misses().get(0).type().dimension(),
                     equations.left(),
-                    equations.nearest().isPresent());
-            return graph.define(name, Double.class, solve, equations.span(), inputs);
+                    equations.nearest().isPresent(),
+                    trials);
+            return add(name, Double.class, solve, equations.span(), inputs);
         }
         Handle<SolveSeveral.Solution> solution = solutions.get(equations);
         if (solution == null) {
-            Lowering inner = new Lowering(equations);
+            Lowering inner = new Lowering(equations, this);
             SolvedPart part = inner.part(equations);
             SolveSeveral solve = new SolveSeveral(
                     part,
                     equations.unknowns().stream().map(Symbol::name).toList(),
-                    equations.unknowns().stream().map(u -> u.type().dimension()).toList());
-            solution = graph.define(
-                    "", SolveSeveral.Solution.class, solve, equations.span(), outerInputs(inner, equations));
+                    equations.unknowns().stream().map(u -> u.type().dimension()).toList(),
+                    trials);
+            solution = add("", SolveSeveral.Solution.class, solve, equations.span(), outerInputs(inner, equations));
             solutions.put(equations, solution);
         }
-        return graph.define(name, Double.class, new SolveSeveral.Picked(solved.index()), place, List.of(solution));
+        return add(name, Double.class, new SolveSeveral.Picked(solved.index()), place, List.of(solution));
     }
 
     private SolvedPart part(Equations equations) {
@@ -385,7 +419,7 @@ public final class Lowering {
 
     private Handle<?> define(String name, Term term, Place place) {
         if (term.broken()) {
-            return graph.define(name, Types.of(term.type()), told(), place, List.of());
+            return add(name, Types.of(term.type()), told(), place, List.of());
         }
         if (term instanceof Term.Solved solved) {
             return solved(name, solved, place);
@@ -394,13 +428,13 @@ public final class Lowering {
         } else if (term instanceof Term.Ref ref && name.isEmpty()) {
             return symbol(ref.symbol());
         } else if (term instanceof Term.Word word) {
-            return graph.define(name, String.class, new Compute.Word(word.word()), place, List.of());
+            return add(name, String.class, new Compute.Word(word.word()), place, List.of());
         } else if (term.type().equals(Type.TRUTH)) {
             Formulas.Truth truth = formulas.truth(term);
-            return graph.define(name, Boolean.class, new Compute.Truth(truth.condition()), place, truth.inputs());
+            return add(name, Boolean.class, new Compute.Truth(truth.condition()), place, truth.inputs());
         } else if (term.type().amount()) {
             Formulas.Number number = formulas.number(term);
-            return graph.define(
+            return add(
                     name,
                     Double.class,
                     new Compute.Number(number.formula(), term.type().dimension()),
@@ -422,7 +456,7 @@ public final class Lowering {
 
     private <T> Handle<T> node(
             String name, Class<T> type, Operation<?> operation, Place place, List<Handle<?>> inputs) {
-        return graph.define(name, type, Lowering.<T>typed(operation), place, inputs);
+        return add(name, type, Lowering.<T>typed(operation), place, inputs);
     }
 
     private List<Handle<?>> inputs(List<Term> terms) {
@@ -431,6 +465,16 @@ public final class Lowering {
             inputs.add(handle(term));
         }
         return inputs;
+    }
+
+    private <T> Handle<T> add(
+            String name,
+            Class<T> type,
+            Operation<? extends T> operation,
+            Place place,
+            List<? extends Handle<?>> inputs) {
+        room.take(place);
+        return graph.define(name, type, operation, place, inputs);
     }
 
     private static <T> Operation<T> told() {

@@ -14,6 +14,7 @@ import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.diagnostic.Span;
 import org.gusset.core.measure.Quantity;
 import org.gusset.core.measure.QuantityText;
+import org.gusset.dsl.Budget;
 import org.gusset.dsl.internal.parse.GussetParser.AmountContext;
 import org.gusset.dsl.internal.parse.GussetParser.BracketedContext;
 import org.gusset.dsl.internal.parse.GussetParser.CallContext;
@@ -42,7 +43,7 @@ import org.gusset.dsl.syntax.Words;
 final class ExprBuilder {
     private final Spans spans;
     private final Faults faults;
-    private final ParseLimits limits;
+    private final Budget budget;
     private final Texts texts;
     private final ShapeBuilder shapes;
 
@@ -51,10 +52,10 @@ final class ExprBuilder {
 
     private int parts;
 
-    ExprBuilder(Spans spans, Faults faults, ParseLimits limits, Texts texts) {
+    ExprBuilder(Spans spans, Faults faults, Budget budget, Texts texts) {
         this.spans = spans;
         this.faults = faults;
-        this.limits = limits;
+        this.budget = budget;
         this.texts = texts;
         this.shapes = new ShapeBuilder(this, spans);
     }
@@ -127,7 +128,7 @@ final class ExprBuilder {
     /** Counts the parts that some terms add to the statement; true, and told, if they are too many. */
     boolean tooMany(int terms, Span span) {
         parts += terms - 1;
-        if (parts <= limits.parts()) {
+        if (parts <= budget.parts()) {
             return false;
         }
         faults.tell(
@@ -135,7 +136,7 @@ final class ExprBuilder {
                 span,
                 Hint.of("parts.name", "Give stretches of it names of their own with `let`."),
                 "most",
-                limits.parts());
+                budget.parts());
         return true;
     }
 

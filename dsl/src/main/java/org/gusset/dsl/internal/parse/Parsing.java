@@ -3,6 +3,7 @@ package org.gusset.dsl.internal.parse;
 import org.gusset.core.diagnostic.Fact;
 import org.gusset.core.diagnostic.Hint;
 import org.gusset.core.diagnostic.Outcome;
+import org.gusset.dsl.Budget;
 import org.gusset.dsl.Source;
 import org.gusset.dsl.syntax.DraftTree;
 
@@ -12,14 +13,14 @@ public final class Parsing {
 
     /** The tree of a text, with as many statements as could be read, and a message for every line that could not. */
     public static Outcome<DraftTree> parse(Source source) {
-        return parse(source, ParseLimits.defaults());
+        return parse(source, Budget.defaults());
     }
 
-    /** The same within other limits. */
-    public static Outcome<DraftTree> parse(Source source, ParseLimits limits) {
+    /** The same within another budget. */
+    public static Outcome<DraftTree> parse(Source source, Budget budget) {
         Faults faults = new Faults();
         String text = source.text();
-        if (text.length() > limits.length()) {
+        if (text.length() > budget.characters()) {
             Spans start = new Spans(source.name(), "");
             faults.tell(
                     SyntaxCode.TOO_LONG,
@@ -28,10 +29,10 @@ public final class Parsing {
                     "length",
                     Fact.number(text.length()),
                     "most",
-                    Fact.number(limits.length()));
+                    Fact.number(budget.characters()));
             return Outcome.none(faults.told());
         }
-        DraftTree tree = new Reader(source, limits, faults).read();
+        DraftTree tree = new Reader(source, budget, faults).read();
         return Outcome.of(tree, faults.told());
     }
 }

@@ -9,6 +9,7 @@ import org.antlr.v4.runtime.CommonToken;
 import org.antlr.v4.runtime.Token;
 import org.gusset.core.diagnostic.Hint;
 import org.gusset.core.diagnostic.Span;
+import org.gusset.dsl.Budget;
 import org.gusset.dsl.Source;
 import org.gusset.dsl.syntax.DraftTree;
 import org.gusset.dsl.syntax.Expr;
@@ -36,17 +37,17 @@ final class Reader {
     private final List<Name> broken = new ArrayList<>();
     private int at;
 
-    Reader(Source source, ParseLimits limits, Faults faults) {
+    Reader(Source source, Budget budget, Faults faults) {
         this.source = source;
         this.faults = faults;
         this.spans = new Spans(source.name(), source.text());
         this.blocks = new Blocks(spans, faults);
         this.explaining = new Explaining(spans, faults);
         Texts texts = new Texts(spans, faults, this::hole);
-        ExprBuilder exprs = new ExprBuilder(spans, faults, limits, texts);
+        ExprBuilder exprs = new ExprBuilder(spans, faults, budget, texts);
         this.exprs = exprs;
         this.builder = new StatementBuilder(spans, faults, exprs, texts);
-        this.nesting = new Nesting(limits.nesting(), spans, faults);
+        this.nesting = new Nesting(budget.nesting(), spans, faults);
         this.tokens = nesting.bounded(new Tokens(spans, faults, source.text(), 0).read());
         this.lost = new Lost(spans);
         this.misnomers = new Misnomers(tokens, spans, faults);

@@ -21,8 +21,11 @@ import org.gusset.dsl.syntax.Way;
 final class Curves {
     private final Expressions expressions;
     private final Messages messages;
+    private final int mostInRow;
 
-    Curves(Expressions expressions, Messages messages) {
+    /** @param mostInRow the most points of a row */
+    Curves(Expressions expressions, Messages messages, int mostInRow) {
+        this.mostInRow = mostInRow;
         this.expressions = expressions;
         this.messages = messages;
     }
@@ -146,7 +149,7 @@ final class Curves {
         String path = messages.text(points.path().span());
         Optional<PlaceOnPath> from = points.from().map(p -> place(p, path, in, at));
         Optional<PlaceOnPath> to = points.to().map(p -> place(p, path, in, at));
-        return expressions.made(new RowConstruction.Even(from, to), in, Type.ROW, points.span());
+        return expressions.made(new RowConstruction.Even(from, to, mostInRow), in, Type.ROW, points.span());
     }
 
     private PlaceOnPath place(Expr point, String path, Inputs in, Context at) {

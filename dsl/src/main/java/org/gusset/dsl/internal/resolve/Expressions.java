@@ -18,11 +18,15 @@ import org.gusset.dsl.syntax.Words;
 
 /** Checks expressions: finds what names mean, and whether kinds and dimensions fit. */
 final class Expressions {
+    /** Terms within terms, through all values that rest on one another, before no further value is read for them. */
+    private static final int DEEP = 1000;
+
     private final Resolver resolver;
     private final Messages messages;
     private final Shapes shapes;
     private final Functions functions;
     private final Conditions conditions;
+    private int depth;
 
     Expressions(Resolver resolver, Messages messages) {
         this.resolver = resolver;
@@ -44,7 +48,19 @@ final class Expressions {
         return conditions;
     }
 
+    /** True if no further value can be read before those that ask for it without danger for the stack. */
+    boolean deep() {
+        return depth > DEEP;
+    }
+
     Term term(Expr expr, Context at) {
+        depth++;
+        Term term = read(expr, at);
+        depth--;
+        return term;
+    }
+
+    private Term read(Expr expr, Context at) {
         if (expr instanceof Expr.Amount amount) {
             return new Term.Constant(amount.quantity(), amount.span());
         } else if (expr instanceof Expr.Group group) {

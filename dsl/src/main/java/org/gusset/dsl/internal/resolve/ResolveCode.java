@@ -54,7 +54,11 @@ public enum ResolveCode implements Code {
     MIRROR_ALL("KND016", "`{form}` needs a point or a path, and this is {given}."),
     TOO_DEEP("LIM101", "This value rests on a chain of more than {most} values further down; put them above it."),
     TOO_MANY_FILES("LIM103", "This draft uses more than {most} files, counted as often as they are used."),
-    TOO_LARGE("LIM102", "The rules of this draft unfold into more than {most} parts.");
+    TOO_LARGE("LIM102", "The rules of this draft unfold into more than {most} parts."),
+    TOO_MANY_PIECES(
+            "LIM104", "This draft has {count} pieces with those of the files that it uses, and {most} are allowed."),
+    GRAPH_TOO_LARGE(
+            "LIM105", "This draft comes to more than {most} values and shapes, counted wherever a rule is put in.");
 
     private final String id;
     private final Severity severity;

@@ -12,15 +12,13 @@ import org.gusset.core.construct.PointConstruction;
 import org.gusset.core.diagnostic.Fact;
 import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.diagnostic.Span;
+import org.gusset.dsl.Budget;
 import org.gusset.dsl.Source;
 import org.gusset.dsl.syntax.DraftTree;
 import org.gusset.dsl.syntax.Statement;
 
 /** Syntax tree to checked tree: finds what every name means and whether kinds and dimensions fit. */
 public final class Resolver {
-    /** How long a chain of values may be that each rest on one further down the file. */
-    private static final int DEEPEST = 300;
-
     private final Home first;
     private final Messages messages;
     private final Declarations declarations;
@@ -35,15 +33,17 @@ public final class Resolver {
     private final Layouts layouts;
     private final FileStatements fileStatements;
     private final Lookup names;
+    private final int deepest;
     private int depth;
 
-    private Resolver(DraftTree tree, Source source, Loader loader) {
+    private Resolver(DraftTree tree, Source source, Loader loader, Budget budget) {
+        this.deepest = budget.chain();
         this.messages = new Messages();
-        this.first = new UsedFiles(loader, messages).read(tree, source);
+        this.first = new UsedFiles(loader, messages, budget.files()).read(tree, source);
         this.names = new Lookup(messages);
         this.expressions = new Expressions(this, messages);
-        this.curves = new Curves(expressions, messages);
-        this.rules = new Rules(this, expressions, curves, messages);
+        this.curves = new Curves(expressions, messages, budget.row());
+        this.rules = new Rules(this, expressions, curves, messages, budget.calls());
         this.darts = new Darts(expressions, messages);
         this.solves = new Solves(expressions, messages);
         this.fullness = new FullnessStatements(this, expressions, messages);
@@ -54,8 +54,8 @@ public final class Resolver {
     }
 
     /** The checked draft, with as much in it as is sound, and every mistake of names, kinds and dimensions. */
-    public static Outcome<CheckedDraft> resolve(DraftTree tree, Source source, Loader loader) {
-        Resolver resolver = new Resolver(tree, source, loader);
+    public static Outcome<CheckedDraft> resolve(DraftTree tree, Source source, Loader loader, Budget budget) {
+        Resolver resolver = new Resolver(tree, source, loader, budget);
         CheckedDraft draft = resolver.resolve();
         return Outcome.of(draft, resolver.messages.told());
     }
@@ -143,7 +143,7 @@ public final class Resolver {
         if (symbol.progress == Symbol.Progress.DONE) {
             return symbol.type();
         }
-        if (symbol.progress == Symbol.Progress.BUSY || depth >= DEEPEST) {
+        if (symbol.progress == Symbol.Progress.BUSY || depth >= deepest || expressions.deep()) {
             // A shape's or piece's type is known beforehand; circles of those are found when all is read.
             if (symbol.type().broken() && symbol.role() != Symbol.Role.BROKEN) {
                 if (symbol.progress == Symbol.Progress.BUSY) {
@@ -155,7 +155,7 @@ public final class Resolver {
                             "chain",
                             "its own value is needed to work it out");
                 } else {
-                    messages.tell(ResolveCode.TOO_DEEP, symbol.span(), "most", Fact.number(DEEPEST));
+                    messages.tell(ResolveCode.TOO_DEEP, symbol.span(), "most", Fact.number(depth));
                 }
             }
             return symbol.type();

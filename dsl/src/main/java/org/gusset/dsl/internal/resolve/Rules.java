@@ -13,9 +13,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Checks rules and puts their bodies where they are called, each argument named once. */
 final class Rules {
-    /** The most calls that a draft may unfold into. */
-    static final int MOST_CALLS = 50_000;
-
     private static final List<String> KINDS =
             List.of("number", "length", "area", "angle", "truth", "text", "point", "path");
 
@@ -24,9 +21,12 @@ final class Rules {
     private final Curves curves;
     private final Messages messages;
     private final Deque<Symbol> active = new ArrayDeque<>();
+    private final int mostCalls;
     private int calls;
 
-    Rules(Resolver resolver, Expressions expressions, Curves curves, Messages messages) {
+    /** @param mostCalls the most calls that a draft may unfold into */
+    Rules(Resolver resolver, Expressions expressions, Curves curves, Messages messages, int mostCalls) {
+        this.mostCalls = mostCalls;
         this.resolver = resolver;
         this.expressions = expressions;
         this.curves = curves;
@@ -87,11 +87,11 @@ final class Rules {
             argument(scope, parameter, term.type(), term);
         }
         calls++;
-        if (calls == MOST_CALLS) {
+        if (calls == mostCalls + 1) {
             messages.tell(
-                    ResolveCode.TOO_LARGE, call.span(), "most", org.gusset.core.diagnostic.Fact.number(MOST_CALLS));
+                    ResolveCode.TOO_LARGE, call.span(), "most", org.gusset.core.diagnostic.Fact.number(mostCalls));
         }
-        return broken || calls >= MOST_CALLS
+        return broken || calls > mostCalls
                 ? new Term.Broken(call.span())
                 : body(symbol, rule, new Context(scope, at.uses(), -1), call.span());
     }

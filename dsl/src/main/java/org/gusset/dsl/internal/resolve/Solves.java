@@ -141,6 +141,9 @@ final class Solves {
             equations.inner().addAll(between(equations, reached.getOrDefault(equations, Set.of())));
         }
         for (Equations equations : all) {
+            refuseRounds(equations);
+        }
+        for (Equations equations : all) {
             Set<Symbol> outer = new LinkedHashSet<>(reached.getOrDefault(equations, Set.of()));
             outer.removeAll(equations.inner());
             equations.unknowns().forEach(outer::remove);
@@ -156,6 +159,31 @@ final class Solves {
                             equations.unknowns().stream().map(Symbol::name).collect(Collectors.joining(", ")));
                     unknown.define(unknown.type(), new Term.Broken(unknown.span()));
                 }
+            }
+        }
+    }
+
+    /** Tells of unknowns of different solves that rest on one another: neither could be sought with the other at rest. */
+    private void refuseRounds(Equations equations) {
+        for (Equations other : all.subList(all.indexOf(equations) + 1, all.size())) {
+            Symbol one = equations.unknowns().get(0);
+            Symbol two = other.unknowns().get(0);
+            if (equations.inner().contains(two) && other.inner().contains(one)) {
+                messages.tell(
+                        ResolveCode.CIRCLE,
+                        two.span(),
+                        Hint.of(
+                                "solve.together",
+                                "Solve them together: `solve {one}, {two} so that ..., ...`.",
+                                "one",
+                                one.name(),
+                                "two",
+                                two.name()),
+                        "name",
+                        two.name(),
+                        "chain",
+                        two.fullName() + " needs " + one.fullName() + " needs " + two.fullName());
+                other.unknowns().forEach(u -> u.define(u.type(), new Term.Broken(u.span())));
             }
         }
     }

@@ -15,18 +15,18 @@ import org.gusset.dsl.syntax.Statement;
 
 /** Finds the files that a draft uses, and those that they use. */
 final class UsedFiles {
-    /** The most files that a draft may use, each counted as often as it is used. */
-    static final int MOST = 100;
-
     private final Loader loader;
     private final Messages messages;
     private final List<Step> chain = new ArrayList<>();
+    private final int most;
     private int count;
 
     /** A file on the way from the first to the one that is read, and the statement that asked for it. */
     private record Step(String source, Optional<Statement.Use> use) {}
 
-    UsedFiles(Loader loader, Messages messages) {
+    /** @param most the most files that a draft may use, each counted as often as it is used */
+    UsedFiles(Loader loader, Messages messages, int most) {
+        this.most = most;
         this.loader = loader;
         this.messages = messages;
     }
@@ -68,9 +68,9 @@ final class UsedFiles {
             return;
         }
         count++;
-        if (count > MOST) {
-            if (count == MOST + 1) {
-                messages.tell(Diagnostic.of(ResolveCode.TOO_MANY_FILES, use.span(), "most", Fact.number(MOST))
+        if (count > most) {
+            if (count == most + 1) {
+                messages.tell(Diagnostic.of(ResolveCode.TOO_MANY_FILES, use.span(), "most", Fact.number(most))
                         .with(Hint.of(
                                 "use.fewer", "Let files use fewer others, or put what they share into one of them.")));
             }

@@ -11,6 +11,7 @@ import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.diagnostic.Span;
 import org.gusset.core.measure.Dimension;
 import org.gusset.core.measure.Quantity;
+import org.gusset.dsl.Budget;
 import org.gusset.dsl.Gusset;
 import org.gusset.dsl.Source;
 import org.gusset.dsl.syntax.DraftTree;
@@ -229,7 +230,7 @@ class EdgeCasesTest {
 
     @Test
     void aTextThatIsTooLongIsNotRead() {
-        ParseLimits small = new ParseLimits(20, 64, 250);
+        Budget small = Budget.defaults().withCharacters(20);
         Outcome<DraftTree> outcome =
                 Parsing.parse(Source.of("edge.gusset", "let a = 3 cm # a remark that is long"), small);
         assertThat(outcome.value()).isEmpty();

@@ -14,6 +14,7 @@ import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Hint;
 import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.diagnostic.Span;
+import org.gusset.dsl.Budget;
 import org.gusset.dsl.Source;
 import org.gusset.dsl.syntax.DraftTree;
 import org.gusset.dsl.syntax.Expr;
@@ -236,8 +237,8 @@ class ParsingTest {
 
     @Test
     void aTextBeyondItsLimitIsRefusedUnread() {
-        Outcome<DraftTree> outcome =
-                Parsing.parse(Source.of("long", "let a = 1\n".repeat(20)), new ParseLimits(100, 64, 1000));
+        Outcome<DraftTree> outcome = Parsing.parse(
+                Source.of("long", "let a = 1\n".repeat(20)), Budget.defaults().withCharacters(100));
         assertThat(outcome.diagnostics()).hasSize(1);
         assertThat(outcome.diagnostics().get(0).message())
                 .isEqualTo("The text has 200 characters, and 100 are allowed.");

@@ -6,6 +6,7 @@ import java.util.Map;
 import org.gusset.core.check.Finding;
 import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.diagnostic.Place;
+import org.gusset.core.diagnostic.Wording;
 import org.gusset.core.draft.Choices;
 import org.gusset.core.draft.Draft;
 import org.gusset.core.draft.Drawing;
@@ -15,10 +16,12 @@ import org.gusset.core.grade.CornerRule;
 import org.gusset.core.grade.Course;
 import org.gusset.core.grade.Grade;
 import org.gusset.core.grade.SeamDrift;
+import org.gusset.core.json.DrawingJson;
 import org.gusset.core.jts.JtsForms;
 import org.gusset.core.measure.ChartFaults;
 import org.gusset.core.measure.FilledIn;
 import org.gusset.core.measure.FillingIn;
+import org.gusset.core.measure.LengthStyle;
 import org.gusset.core.measure.Measurements;
 import org.gusset.core.measure.Quantity;
 import org.gusset.core.measure.QuantityText;
@@ -27,7 +30,9 @@ import org.gusset.core.measure.Unit;
 import org.gusset.core.pattern.Piece;
 import org.gusset.core.sizing.SizeChoice;
 import org.gusset.core.sizing.SizeFinder;
+import org.gusset.dsl.Budget;
 import org.gusset.dsl.Gusset;
+import org.gusset.dsl.Settings;
 import org.gusset.dsl.Source;
 import org.gusset.dsl.Sources;
 import org.gusset.dsl.report.TextReport;
@@ -145,6 +150,30 @@ final class ApiExamples {
         told.add(grade.rules().csv());
         told.add(Svg.grade(grade, SheetOptions.defaults()));
         return told;
+    }
+    // end
+
+    // example: json
+    static String stored(Drawing drawing) {
+        return DrawingJson.of(drawing, LengthStyle.INCHES);
+    }
+    // end
+
+    // example: bounds
+    static Outcome<Draft> fromAStranger(Source source) {
+        Budget small = Budget.defaults().withCharacters(20_000).withPieces(40).withNodes(20_000);
+        return Gusset.compile(source, Settings.defaults().withBudget(small));
+    }
+    // end
+
+    // example: wording
+    static Wording german() {
+        Map<String, String> table = Map.of(
+                "NAM001", "Hier heißt nichts `{name}`.",
+                "name.meant", "Ist `{name}` gemeint?",
+                "svg.body", "für {body}",
+                "svg.number", "Teil {number} von {count}");
+        return LengthStyle.CM.wording(phrase -> table.getOrDefault(phrase.key(), phrase.english()));
     }
     // end
 

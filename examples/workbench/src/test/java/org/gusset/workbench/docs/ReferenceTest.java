@@ -19,6 +19,7 @@ import org.gusset.core.measure.SizeChart;
 import org.gusset.core.pattern.Piece;
 import org.gusset.dsl.Gusset;
 import org.gusset.dsl.Source;
+import org.gusset.dsl.report.TextReport;
 import org.gusset.workbench.MeasureTable;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -108,6 +109,18 @@ class ReferenceTest {
                 Source.of("first.gusset", "draft \"First\"\nuse \"rules.gusset\" as r\nlet width = r.half(3 cm)\n"),
                 Map.of("rules.gusset", "draft \"Rules\"\nrule half(whole length) = whole / 2\n"));
         assertThat(shelved.values()).hasSize(1);
+        assertThat(ApiExamples.stored(variants.get(0)))
+                .startsWith("{\"form\":\"gusset-drawing\"")
+                .contains(" in\"");
+        assertThat(ApiExamples.fromAStranger(smock).hasErrors()).isFalse();
+        assertThat(ApiExamples.fromAStranger(Source.of("long.gusset", "# " + "x".repeat(20_000)))
+                        .diagnostics())
+                .extracting(d -> d.code().id())
+                .containsExactly("LIM001");
+        Source slip = Source.of("slip.gusset", "draft \"Slip\"\nlet waist_ease = 3 cm\nlet a = waist_eas\n");
+        assertThat(TextReport.of(ApiExamples.german(), slip)
+                        .all(Gusset.compile(slip).diagnostics()))
+                .contains("Hier heißt nichts `waist_eas`.", "Ist `waist_ease` gemeint?");
         Map<String, String> unnamed = ApiExamples.withoutNames(variants.get(0));
         assertThat(unnamed.get("Back")).doesNotContain("Maren");
         List<String> graded = ApiExamples.graded(draft, new SizeChart("two", List.of(maren, wider)));

@@ -1,8 +1,9 @@
-package org.gusset.dsl.report;
+package org.gusset.core.json;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * Writes JSON (RFC 8259) that may also stand inside a script of a web page: besides what the standard asks for, {@code <}, the line
@@ -10,6 +11,12 @@ import java.util.Locale;
  */
 final class JsonText {
     private static final int DIGITS_OF_A_DOUBLE = 17;
+
+    /** If a decimal with so many digits or fewer reads back as a normal double, rounding the double to so many digits gives it. */
+    private static final int DIGITS_KEPT = 15;
+
+    /** Numbers smaller than this may have fewer digits than {@link #DIGITS_KEPT}. */
+    private static final double WITH_ALL_DIGITS = 1e-290;
 
     private final StringBuilder out = new StringBuilder();
 
@@ -38,6 +45,12 @@ final class JsonText {
         return this;
     }
 
+    JsonText truth(boolean value) {
+        separate();
+        out.append(value);
+        return this;
+    }
+
     JsonText number(long value) {
         separate();
         out.append(value);
@@ -57,6 +70,14 @@ final class JsonText {
         return this;
     }
 
+    JsonText textOrNone(Optional<String> value) {
+        return value.isPresent() ? text(value.get()) : none();
+    }
+
+    JsonText numberOrNone(Optional<Double> value) {
+        return value.isPresent() ? number(value.get()) : none();
+    }
+
     @Override
     public String toString() {
         return out.toString();
@@ -70,7 +91,8 @@ final class JsonText {
 
     private static String shortest(double value) {
         BigDecimal exact = new BigDecimal(value);
-        for (int digits = 1; digits < DIGITS_OF_A_DOUBLE; digits++) {
+        int fewest = Math.abs(value) < WITH_ALL_DIGITS ? 1 : DIGITS_KEPT;
+        for (int digits = fewest; digits < DIGITS_OF_A_DOUBLE; digits++) {
             BigDecimal rounded = exact.round(new MathContext(digits));
             if (rounded.doubleValue() == value) {
                 return plain(rounded);
@@ -80,7 +102,12 @@ final class JsonText {
     }
 
     private static String plain(BigDecimal value) {
-        return value.signum() == 0 ? "0" : value.stripTrailingZeros().toString();
+        if (value.signum() == 0) {
+            return "0";
+        }
+        BigDecimal stripped = value.stripTrailingZeros();
+        boolean written = stripped.scale() < 0 && stripped.precision() - stripped.scale() <= DIGITS_OF_A_DOUBLE;
+        return written ? stripped.toPlainString() : stripped.toString();
     }
 
     private void letter(int c) {
