@@ -16,6 +16,7 @@ module org.gusset.core {
     exports org.gusset.core.check;
     exports org.gusset.core.seam;
     exports org.gusset.core.draft;
+    exports org.gusset.core.build;
     exports org.gusset.core.chalk;
     exports org.gusset.core.stress;
 }
