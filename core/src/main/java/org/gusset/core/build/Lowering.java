@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.gusset.core.construct.Compute;
 import org.gusset.core.construct.Condition;
 import org.gusset.core.construct.Formula;
@@ -34,6 +35,7 @@ final class Lowering {
     private final Map<Equations, Handle<SolveSeveral.Solution>> solutions = new IdentityHashMap<>();
     private final Map<Symbol, Term> layouts;
     private final Set<Symbol> open = new LinkedHashSet<>();
+    private final Set<Equations> solving;
     private final @Nullable Outside outside;
     private @Nullable Handle<Boolean> condition;
 
@@ -48,6 +50,7 @@ final class Lowering {
         this.source = source;
         this.graph = graph;
         this.layouts = new IdentityHashMap<>();
+        this.solving = new LinkedHashSet<>();
         this.outside = null;
     }
 
@@ -55,6 +58,7 @@ final class Lowering {
         this.source = outer.source;
         this.graph = Graph.builder();
         this.layouts = outer.layouts;
+        this.solving = outer.solving;
         this.outside = new Outside(equations, new Reach(outer).between(equations), new ArrayList<>());
     }
 
@@ -304,6 +308,20 @@ final class Lowering {
     /** The node of an unknown: it evaluates the part of the draft between the unknowns and the equations, again and again. */
     private Handle<?> solved(String name, Term.Solved solved, Place place) {
         Equations equations = solved.equations();
+        if (!solving.add(equations)) {
+            throw new IllegalStateException("the unknowns "
+                    + solving.stream()
+                            .flatMap(e -> e.unknowns().stream())
+                            .map(u -> "`" + u + "`")
+                            .collect(Collectors.joining(" and "))
+                    + " rest on each other; solve them together");
+        }
+        Handle<?> handle = solved(name, solved, equations, place);
+        solving.remove(equations);
+        return handle;
+    }
+
+    private Handle<?> solved(String name, Term.Solved solved, Equations equations, Place place) {
         if (equations.unknowns().size() == 1) {
             Lowering inner = new Lowering(this, equations);
             SolvedPart part = inner.part(equations);

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.gusset.core.construct.CurveConstruction;
 import org.gusset.core.construct.Heading.Compass;
 import org.gusset.core.construct.PathConstruction;
+import org.gusset.core.construct.PlaceOnPath;
 import org.gusset.core.construct.RowConstruction;
 import org.gusset.core.construct.Side;
 import org.gusset.core.diagnostic.Place;
@@ -101,6 +102,23 @@ public final class PieceBuilder {
                 Term.Made.of(
                         new RowConstruction.Even(Optional.empty(), Optional.empty()),
                         List.of(count.term(), along.term()),
+                        Kind.ROW,
+                        0,
+                        p -> "points on " + along.term().words(p, 1))));
+    }
+
+    /** Names a row of points, evenly along the stretch of a line between two points on it. */
+    public Row row(String name, int count, Line along, Spot from, Spot to) {
+        Inputs in = new Inputs(Amounts.number(count).term(), along.term());
+        String path = Spot.inner(along);
+        PlaceOnPath first = new PlaceOnPath.AtPoint(in.add(from.term()), Spot.inner(from), path);
+        PlaceOnPath last = new PlaceOnPath.AtPoint(in.add(to.term()), Spot.inner(to), path);
+        return new Row(define(
+                name,
+                "a row",
+                Term.Made.of(
+                        new RowConstruction.Even(Optional.of(first), Optional.of(last)),
+                        in.terms(),
                         Kind.ROW,
                         0,
                         p -> "points on " + along.term().words(p, 1))));
@@ -552,6 +570,9 @@ public final class PieceBuilder {
         draft.checked(term);
         PieceBuilder frame = term.home().frame();
         if (frame != null && frame != this) {
+            if (term instanceof Term.Made made) {
+                made.inputs().forEach(this::checked);
+            }
             throw new IllegalArgumentException("`" + term.words("") + "` lies in the piece " + frame.name()
                     + " and cannot be drawn with in " + name() + "; lengths may be taken from one to the other");
         }

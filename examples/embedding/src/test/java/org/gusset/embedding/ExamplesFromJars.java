@@ -34,10 +34,8 @@ class ExamplesFromJars {
     private static final List<String> LANGUAGE = List.of("core", "dsl", "svg-export");
     private static final List<String> PLAIN = List.of("core", "svg-export");
     private static final String JSPECIFY = "org.jspecify.annotations.NullMarked";
-    private static final List<String> BEHIND_CORE = List.of(
-            "org.locationtech.jts.geom.Geometry",
-            "org.apache.commons.numbers.rootfinder.BrentSolver",
-            "org.apache.commons.numbers.core.Precision");
+    private static final List<String> BEHIND_CORE =
+            List.of("org.locationtech.jts.geom.Geometry", "org.apache.commons.numbers.rootfinder.BrentSolver");
     private static final String ANTLR = "org.antlr.v4.runtime.Parser";
 
     @TempDir

@@ -26,8 +26,8 @@ public final class GradingBatch {
         }
         Source source = Source.of(args[0], Files.readString(Path.of(args[0])));
         Outcome<Draft> draft = Gusset.compile(source);
-        System.err.print(TextReport.of(source).all(draft.diagnostics()));
         if (draft.hasErrors()) {
+            System.err.print(TextReport.of(source).all(draft.diagnostics()));
             System.exit(1);
         }
         try {

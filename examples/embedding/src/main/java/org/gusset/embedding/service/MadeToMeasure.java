@@ -95,8 +95,8 @@ public final class MadeToMeasure implements AutoCloseable {
         }
         Source source = Source.of(args[0], Files.readString(Path.of(args[0])));
         Outcome<Draft> draft = Gusset.compile(source);
-        System.err.print(TextReport.of(source).all(draft.diagnostics()));
         if (draft.hasErrors()) {
+            System.err.print(TextReport.of(source).all(draft.diagnostics()));
             System.exit(1);
         }
         MadeToMeasure service = serving(draft.value().orElseThrow(), Integer.parseInt(args[1]));
