@@ -17,7 +17,7 @@ sealed interface Term {
     /** What a message calls it, as it reads inside a piece (empty: outside of all). */
     String words(String piece);
 
-    /** How strongly the words hold together: 0 for words with blanks, 1 a sum, 2 a product, 3 a name or a call. */
+    /** How strongly the words hold together: 3 a name or a call, 2 a product, 1 a sum, 0 and less what has words of its own. */
     default int strength() {
         return 3;
     }
@@ -166,7 +166,7 @@ sealed interface Term {
 
         @Override
         public int strength() {
-            return 0;
+            return -3;
         }
     }
 
@@ -234,12 +234,12 @@ sealed interface Term {
 
         @Override
         public String words(String piece) {
-            return left.words(piece, 1) + (both ? " and " : " or ") + right.words(piece, 1);
+            return left.words(piece, strength()) + (both ? " and " : " or ") + right.words(piece, strength());
         }
 
         @Override
         public int strength() {
-            return 0;
+            return both ? -1 : -2;
         }
     }
 
@@ -257,7 +257,7 @@ sealed interface Term {
 
         @Override
         public String words(String piece) {
-            return "not " + operand.words(piece, 1);
+            return "not " + operand.words(piece, 3);
         }
 
         @Override

@@ -93,7 +93,7 @@ class FormsTest {
               line bottom = c to d
               line left_side = d to a
               point tip_of = between c and d up 9 cm
-              dart tuck = on bottom at 12 cm from c intake 2 cm to tip_of pressed toward d curved left by 2 mm
+              dart tuck = on bottom at 12 cm from c intake 2 cm to tip_of curved left by 2 mm pressed toward d
               let tuck_angle = tuck.angle
               line fold = tuck.fold_line
               dart inner = between (m1 down 6 cm) and (m1 down 16 cm) intake 1 cm at m1 down 10 cm
@@ -135,7 +135,7 @@ class FormsTest {
               notch bottom at 3 cm from end
             }
 
-            seam sides = Lid.right_side to Lid.left_side ease -10% to 10% matching Lid.b with Lid.a meeting square at b within 2 cm pressed open
+            seam sides = Lid.right_side to Lid.left_side ease -10% to 10% matching Lid.b with Lid.a meeting square at Lid.b within 2 cm pressed open
             opening mouth = Lid.right_side passes 20 cm with fastening 3 cm stretch 10%
             check area(Lid) > 200 cm * 1 cm and not lined  "It is {area(Lid)}, {lined}."
             """;
