@@ -84,7 +84,7 @@ class FormsTest {
               line swung = near turned 15 deg about a
               line stretch = part of diagonal between t1 and x
               curve bent = from a to d hollowed right by 1 cm at 1/3
-              arc round = from m1 to x centre between m1 and x at 0.5
+              arc round = from t1 to r2 centre x
               arc swing = from a centre m1 swung 60 deg
               points holes = often on diagonal
               points knobs = 3 on diagonal between t1 and x
@@ -189,7 +189,7 @@ class FormsTest {
         Line plumb = lid.guideDown("plumb", m1);
         lid.guide("slant", a, x);
         lid.point("r1", t1.mirroredOver(plumb));
-        lid.point("r2", t1.turned(turn, x));
+        Spot r2 = lid.point("r2", t1.turned(turn, x));
         lid.point("u1", t1.rightTo(plumb));
         lid.point("u2", t1.rightTo(x));
         lid.point("e1", diagonal.end());
@@ -199,7 +199,7 @@ class FormsTest {
         lid.line("swung", near.turned(degrees(15), a));
         lid.line("stretch", diagonal.part(t1, x));
         lid.hollow("bent", a, d, Compass.RIGHT, cm(1), 1.0 / 3);
-        lid.arc("round", m1, x, between(m1, x, 0.5));
+        lid.arc("round", t1, r2, x);
         lid.arc("swing", a, m1, degrees(60));
         Row holes = lid.row("holes", often, diagonal);
         lid.row("knobs", 3, diagonal, t1, x);

@@ -35,7 +35,7 @@ final class SameDrawing {
     private static List<String> sheet(Drawing drawing) {
         return Svg.sheet(drawing)
                 .lines()
-                .filter(l -> !l.matches(".*class=\"(piece-name|cut-count|label|small-print)\".*"))
+                .filter(l -> !l.matches(".*class=\"(piece-name|cut-count|label|small-print|warning)\".*"))
                 .map(l -> l.replace(drawing.fingerprint(), "FINGERPRINT"))
                 .toList();
     }

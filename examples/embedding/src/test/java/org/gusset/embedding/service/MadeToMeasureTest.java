@@ -153,7 +153,7 @@ class MadeToMeasureTest {
     @Test
     void manyAskAtOnce() {
         List<CompletableFuture<HttpResponse<String>>> asked = new ArrayList<>();
-        for (int i = 0; i < 24; i++) {
+        for (int i = 0; i < 16; i++) {
             HttpRequest request = to("/pattern")
                     .header("Content-Type", FORM)
                     .POST(BodyPublishers.ofString(MAREN))
