@@ -1,6 +1,7 @@
 package org.gusset.core.build;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -31,7 +32,7 @@ final class Lowering {
     private final Graph.Builder graph;
     private final Map<Symbol, Handle<?>> handles = new IdentityHashMap<>();
     private final Map<Symbol, Handle<Assembly.Made>> assemblies = new IdentityHashMap<>();
-    private final Map<PieceBuilder, Handle<Boolean>> conditions = new IdentityHashMap<>();
+    private final Map<String, Handle<Boolean>> conditions = new HashMap<>();
     private final Map<Equations, Handle<SolveSeveral.Solution>> solutions = new IdentityHashMap<>();
     private final Map<Symbol, Term> layouts;
     private final Set<Symbol> open = new LinkedHashSet<>();
@@ -89,7 +90,7 @@ final class Lowering {
                     .findFirst()
                     .orElseThrow(() -> new IllegalStateException("`" + symbol + "` has no definition"));
             List<Layout.SeamNotch> notches = new ArrayList<>();
-            source.seams().forEach(s -> notches.addAll(s.notches().getOrDefault(piece, List.of())));
+            source.seams().forEach(s -> notches.addAll(s.notches().getOrDefault(piece.name(), List.of())));
             known = piece.layout().made(notches);
             layouts.put(symbol, known);
         }
@@ -156,11 +157,11 @@ final class Lowering {
         if (holds == null) {
             return null;
         }
-        Handle<Boolean> known = conditions.get(piece);
+        Handle<Boolean> known = conditions.get(piece.name());
         if (known == null) {
             graph.onlyIf(null);
             known = as(handle(holds.term()), Boolean.class);
-            conditions.put(piece, known);
+            conditions.put(piece.name(), known);
         }
         return known;
     }

@@ -120,15 +120,15 @@ public final class SeamBuilder {
         return !second.isEmpty();
     }
 
-    /** The notches that it asks for, by the piece. */
-    Map<PieceBuilder, List<Layout.SeamNotch>> notches() {
-        Map<PieceBuilder, List<Layout.SeamNotch>> notches = new LinkedHashMap<>();
+    /** The notches that it asks for, by the name of the piece. */
+    Map<String, List<Layout.SeamNotch>> notches() {
+        Map<String, List<Layout.SeamNotch>> notches = new LinkedHashMap<>();
         for (Match match : matches) {
             if (match.strokes() > 0) {
                 for (Spot spot : List.of(match.first(), match.second())) {
                     PieceBuilder frame = spot.term().home().frame();
                     if (frame != null) {
-                        notches.computeIfAbsent(frame, k -> new ArrayList<>())
+                        notches.computeIfAbsent(frame.name(), k -> new ArrayList<>())
                                 .add(new Layout.SeamNotch(spot.term(), match.strokes(), name));
                     }
                 }
