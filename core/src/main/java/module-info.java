@@ -17,6 +17,7 @@ module org.gusset.core {
     exports org.gusset.core.seam;
     exports org.gusset.core.draft;
     exports org.gusset.core.json;
+    exports org.gusset.core.build;
     exports org.gusset.core.chalk;
     exports org.gusset.core.stress;
     exports org.gusset.core.grade;

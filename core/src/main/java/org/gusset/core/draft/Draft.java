@@ -19,7 +19,7 @@ import org.gusset.core.seam.Walk;
 
 /**
  * A draft ready for any body: the graph and what its nodes stand for. Immutable; may be evaluated by many threads at once. A draft's
- * stored form is its text.
+ * stored form is its text, or the Java that builds it (see {@code org.gusset.core.build}).
  */
 public final class Draft {
     /** The version of the library, part of every fingerprint. */
@@ -133,10 +133,12 @@ public final class Draft {
 
     private final Builder content;
     private final Graph graph;
+    private final String identity;
 
     private Draft(Builder content, Graph graph) {
         this.content = content;
         this.graph = graph;
+        this.identity = content.text.isEmpty() ? Description.of(this) : content.text;
     }
 
     public String title() {
@@ -150,6 +152,11 @@ public final class Draft {
     /** The text that the draft was made of; empty for a draft built in Java. */
     public String text() {
         return content.text;
+    }
+
+    /** What the fingerprint of a drawing stands for: the text, or for a draft built in Java all that it is put together of. */
+    String identity() {
+        return identity;
     }
 
     public Graph graph() {

@@ -398,7 +398,7 @@ final class Drafting {
 
     private String fingerprint(Choices choices) {
         StringBuilder text =
-                new StringBuilder(Draft.LIBRARY_VERSION).append('\n').append(draft.text());
+                new StringBuilder(Draft.LIBRARY_VERSION).append('\n').append(draft.identity());
         choices.settings()
                 .forEach((name, choice) ->
                         text.append('\n').append(name).append('=').append(choice));

@@ -224,7 +224,10 @@ public final class Drawing {
                 .toList();
     }
 
-    /** Twelve hexadecimal digits that stand for the draft's text, the choices and the version of the library. */
+    /**
+     * Twelve hexadecimal digits that stand for the draft's text, the choices and the version of the library. A draft built in Java has
+     * no text; there they stand for everything that it is put together of, so that another rule, name or word gives others.
+     */
     public String fingerprint() {
         return content.fingerprint();
     }

@@ -26,6 +26,23 @@ public final class Graph {
         return definitions.get(handle.index());
     }
 
+    /** Every definition on a line of its own: the same text for the same graph, if its operations are records. */
+    @Override
+    public String toString() {
+        StringBuilder text = new StringBuilder();
+        for (Definition<?> definition : definitions) {
+            Handle<?> handle = definition.handle();
+            Operation<?> operation = definition.operation();
+            text.append('#').append(handle.index()).append(' ').append(handle.name());
+            text.append(' ').append(handle.type().getSimpleName()).append(' ');
+            text.append(operation.getClass().isRecord() ? operation.toString() : "an operation");
+            definition.inputs().forEach(i -> text.append(" #").append(i.index()));
+            definition.condition().ifPresent(c -> text.append(" if #").append(c.index()));
+            text.append('\n');
+        }
+        return text.toString();
+    }
+
     public static Builder builder() {
         return new Builder();
     }

@@ -1,8 +1,19 @@
 package org.gusset.workbench.docs;
 
+import static org.gusset.core.build.Amounts.cm;
+import static org.gusset.core.build.Amounts.max;
+import static org.gusset.core.build.Spot.origin;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.gusset.core.build.Cloth;
+import org.gusset.core.build.DraftBuilder;
+import org.gusset.core.build.Len;
+import org.gusset.core.build.Line;
+import org.gusset.core.build.PieceBuilder;
+import org.gusset.core.build.Spot;
+import org.gusset.core.build.Way;
 import org.gusset.core.check.Finding;
 import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.diagnostic.Place;
@@ -180,6 +191,36 @@ final class ApiExamples {
     // example: sheets
     static Map<String, String> withoutNames(Drawing drawing) {
         return Svg.pieces(drawing, SheetOptions.defaults().withShowBody(false));
+    }
+    // end
+
+    // example: plain
+    static Draft bag() {
+        DraftBuilder draft = DraftBuilder.of("Prop bag").note("For swords, lanterns and letters.");
+        Len longest = draft.measure("longest").from(cm(20)).to(cm(120)).howTo("the longest thing that goes in");
+        Len room = draft.choose("room", cm(6)).from(cm(2)).to(cm(20)).note("left above it");
+        Cloth canvas = draft.cloth("canvas", cm(150));
+        PieceBuilder bag = draft.piece("Bag").step("The bag");
+        Spot top = bag.point("top", origin());
+        Spot low = bag.point("low", top.down(depth(longest, room)));
+        Spot side = bag.point("side", top.right(cm(30)));
+        Line rim = bag.line("rim", top, side);
+        Line out = bag.line("out", side, low.right(cm(24)));
+        Line base = bag.curve("base").from(low.right(cm(24)), Way.left()).to(low, Way.left());
+        Line fold = bag.line("fold", low, top);
+        bag.say("The bag is {} deep.", fold.length()).endStep();
+        bag.outline(rim, out, base, fold).allow(cm(1)).turnUp(rim, cm(4));
+        bag.grainAlong(fold).notch(out.halfway()).cut(2).onFold(fold).from(canvas);
+        draft.check(
+                rim.all().length().atLeast(cm(40)),
+                "The mouth is only {} round.",
+                rim.all().length());
+        return draft.build();
+    }
+
+    /** A rule is a method. */
+    static Len depth(Len longest, Len room) {
+        return max(cm(30), longest.times(0.8).plus(room));
     }
     // end
 

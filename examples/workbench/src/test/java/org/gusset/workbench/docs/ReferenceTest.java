@@ -16,6 +16,7 @@ import org.gusset.core.draft.Drawing;
 import org.gusset.core.measure.Measurements;
 import org.gusset.core.measure.Quantity;
 import org.gusset.core.measure.SizeChart;
+import org.gusset.core.measure.Unit;
 import org.gusset.core.pattern.Piece;
 import org.gusset.dsl.Gusset;
 import org.gusset.dsl.Source;
@@ -130,5 +131,11 @@ class ReferenceTest {
                 ApiExamples.onPaper(variants.get(0), "A3").value().orElseThrow();
         assertThat(pages.get("1-1")).contains("Map of the " + pages.size() + " pages");
         assertThat(ApiExamples.onPaper(variants.get(0), "A9").diagnostics()).hasSize(1);
+        Drawing bag = ApiExamples.bag()
+                .evaluate(Measurements.of("Sword").with("longest", Quantity.of(90, Unit.CM)), Choices.none())
+                .value()
+                .orElseThrow();
+        assertThat(bag.diagnostics().stream().filter(d -> d.isError())).isEmpty();
+        assertThat(bag.steps().get(0).words().get(0)).hasToString("The bag is 78 cm deep.");
     }
 }

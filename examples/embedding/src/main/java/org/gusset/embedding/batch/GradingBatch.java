@@ -1,0 +1,56 @@
+package org.gusset.embedding.batch;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.gusset.core.diagnostic.GussetException;
+import org.gusset.core.diagnostic.Outcome;
+import org.gusset.core.draft.Choices;
+import org.gusset.core.draft.Draft;
+import org.gusset.core.measure.SizeChart;
+import org.gusset.dsl.Gusset;
+import org.gusset.dsl.Source;
+import org.gusset.dsl.report.TextReport;
+
+/** Compiles a draft once, draws it for every size of a chart, and writes a sheet a size, the nest and the table of seams. */
+public final class GradingBatch {
+    private GradingBatch() {}
+
+    /** @param args the draft, the chart, the folder to write to */
+    public static void main(String[] args) throws IOException {
+        if (args.length != 3) {
+            System.err.println("Say which draft, which chart and which folder: smock.gusset chorus-sizes.csv out");
+            System.exit(2);
+        }
+        Source source = Source.of(args[0], Files.readString(Path.of(args[0])));
+        Outcome<Draft> draft = Gusset.compile(source);
+        if (draft.hasErrors()) {
+            System.err.print(TextReport.of(source).all(draft.diagnostics()));
+            System.exit(1);
+        }
+        try {
+            SizeChart chart = Chart.read(Path.of(args[1]));
+            Map<String, String> files = documents(SizeRun.of(draft.value().orElseThrow(), chart, Choices.none()));
+            // Everything is drawn before anything is written, so that a size that fails leaves no half a set behind.
+            Path folder = Files.createDirectories(Path.of(args[2]));
+            for (Map.Entry<String, String> file : files.entrySet()) {
+                Files.writeString(folder.resolve(file.getKey()), file.getValue());
+            }
+            System.out.println("wrote " + String.join(", ", files.keySet()));
+        } catch (GussetException e) {
+            System.err.print(TextReport.of(source).all(e.diagnostics()));
+            System.exit(1);
+        }
+    }
+
+    /** The files by their names. */
+    static Map<String, String> documents(SizeRun run) {
+        Map<String, String> files = new LinkedHashMap<>();
+        run.sheets().forEach((size, sheet) -> files.put("size-" + size + ".svg", sheet));
+        files.put("nest.svg", run.nest());
+        files.put("seams.csv", run.seams());
+        return files;
+    }
+}
