@@ -35,6 +35,7 @@ final class GrainArrow {
 
     private final Vector way;
     private final List<Point> ring;
+    private final Chord[] chords;
     private final List<List<Point>> obstacles;
 
     /**
@@ -46,6 +47,10 @@ final class GrainArrow {
     GrainArrow(Path stitching, Vector way, List<Path> placed) {
         this.way = way;
         this.ring = stitching.flatten(ROUGH);
+        this.chords = new Chord[ring.size() - 1];
+        for (int k = 0; k < chords.length; k++) {
+            chords[k] = Chord.of(ring.get(k), ring.get(k + 1));
+        }
         this.obstacles = placed.stream().map(p -> p.flatten(ROUGH)).toList();
     }
 
@@ -154,23 +159,33 @@ final class GrainArrow {
         double square = Double.POSITIVE_INFINITY;
         for (int i = 0; i < LOOKS; i++) {
             Point p = start.toward(end, (double) i / (LOOKS - 1));
-            for (int k = 1; k < ring.size(); k++) {
-                square = Math.min(square, squaredDistance(p, ring.get(k - 1), ring.get(k)));
+            for (Chord chord : chords) {
+                square = Math.min(square, chord.squaredDistance(p.x(), p.y()));
             }
         }
         return Math.sqrt(square);
     }
 
-    /** By numbers instead of vectors: this runs some hundred thousand times for a piece. */
-    private static double squaredDistance(Point p, Point from, Point to) {
-        double alongX = to.x() - from.x();
-        double alongY = to.y() - from.y();
-        double offX = p.x() - from.x();
-        double offY = p.y() - from.y();
-        double square = alongX * alongX + alongY * alongY;
-        double share = square == 0 ? 0 : Math.max(0, Math.min(1, (offX * alongX + offY * alongY) / square));
-        offX -= share * alongX;
-        offY -= share * alongY;
-        return offX * offX + offY * offY;
+    /** A straight piece of the ring, by numbers instead of vectors: distances to it are asked some hundred thousand times for a piece. */
+    private record Chord(double x, double y, double alongX, double alongY, double square) {
+        static Chord of(Point from, Point to) {
+            double alongX = to.x() - from.x();
+            double alongY = to.y() - from.y();
+            return new Chord(from.x(), from.y(), alongX, alongY, alongX * alongX + alongY * alongY);
+        }
+
+        double squaredDistance(double pointX, double pointY) {
+            double offX = pointX - x;
+            double offY = pointY - y;
+            double dot = offX * alongX + offY * alongY;
+            // Beyond its ends, where most of the ring lies, nothing need be divided.
+            if (dot <= 0) {
+                return offX * offX + offY * offY;
+            }
+            double share = dot >= square ? 1 : dot / square;
+            offX -= share * alongX;
+            offY -= share * alongY;
+            return offX * offX + offY * offY;
+        }
     }
 }

@@ -44,7 +44,8 @@ public record BatchOrder(DraftTexts texts, List<String> settings) implements Ser
                 throw new BatchException("The choice `" + setting + "`: "
                         + read.diagnostics().get(0).message());
             }
-            choices = choices.with(setting.substring(0, equals).strip(), read.value().get());
+            choices = choices.with(
+                    setting.substring(0, equals).strip(), read.value().get());
         }
         refuseWrong(draft, choices);
         return new Ready(draft, choices);

@@ -46,8 +46,7 @@ final class Gathering {
                 ? piece.cutArea()
                 : withOwnAllowance(piece, cut.allowance().get());
         double one = cut.arrangement() == Cut.Arrangement.ON_FOLD ? 2 * drawn : drawn;
-        return new BodyResult.PieceArea(
-                piece.name(), cut.cloth().orElse(""), cut.pieces(), one, cut.pieces() * one);
+        return new BodyResult.PieceArea(piece.name(), cut.cloth().orElse(""), cut.pieces(), one, cut.pieces() * one);
     }
 
     /** The stitching line with a strip along all edges but folds; what corners add or lose is not counted. */

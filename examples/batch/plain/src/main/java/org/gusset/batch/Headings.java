@@ -49,8 +49,8 @@ public record Headings(List<Column> columns) implements Serializable {
             String unit = matcher.matches() ? matcher.group(2) : "";
             Optional<Unit> known = Unit.of(unit).filter(u -> u != Unit.PERCENT);
             if (!unit.isEmpty() && known.isEmpty()) {
-                throw new BatchException("The heading `" + cell + "`: `" + unit
-                        + "` is not a unit. Write it as `" + measure + " [mm]`, `[cm]` or `[in]`.");
+                throw new BatchException("The heading `" + cell + "`: `" + unit + "` is not a unit. Write it as `"
+                        + measure + " [mm]`, `[cm]` or `[in]`.");
             }
             if (!columns.isEmpty() && measure.isEmpty()) {
                 throw new BatchException("Column " + (columns.size() + 1) + " has no heading.");

@@ -73,7 +73,8 @@ public final class MakeBodies {
 
     private static double inside(double low, double high, double from, double to, SplittableRandom random) {
         double share = from + (to - from) * random.nextDouble();
-        return Math.max(Math.ceil(low * 10) / 10, Math.min(Math.floor(high * 10) / 10, tenth(between(low, high, share))));
+        return Math.max(
+                Math.ceil(low * 10) / 10, Math.min(Math.floor(high * 10) / 10, tenth(between(low, high, share))));
     }
 
     private static double between(double low, double high, double share) {

@@ -63,9 +63,7 @@ public final class RowFitter {
             Map<String, Measurements.Entry> entries = new LinkedHashMap<>();
             List<Diagnostic> wrong = new ArrayList<>();
             read(row, entries, wrong);
-            return wrong.isEmpty()
-                    ? judged(row, drawing(row, entries))
-                    : setAside(row, SetAside.Why.UNREADABLE, wrong);
+            return wrong.isEmpty() ? judged(row, drawing(row, entries)) : setAside(row, SetAside.Why.UNREADABLE, wrong);
         } catch (RuntimeException | StackOverflowError fault) {
             return SetAside.of(row, SetAside.Why.FAULT, "", "The library failed: " + fault);
         }
@@ -133,11 +131,9 @@ public final class RowFitter {
     }
 
     private static RowResult judged(TableRow row, Drawing drawing) {
-        for (SetAside.Why why : List.of(
-                SetAside.Why.UNREADABLE, SetAside.Why.MISSING, SetAside.Why.OUT_OF_RANGE)) {
-            Set<String> codes = why == SetAside.Why.UNREADABLE
-                    ? WRONG_KIND
-                    : why == SetAside.Why.MISSING ? MISSING : OUT_OF_RANGE;
+        for (SetAside.Why why : List.of(SetAside.Why.UNREADABLE, SetAside.Why.MISSING, SetAside.Why.OUT_OF_RANGE)) {
+            Set<String> codes =
+                    why == SetAside.Why.UNREADABLE ? WRONG_KIND : why == SetAside.Why.MISSING ? MISSING : OUT_OF_RANGE;
             List<Diagnostic> found = drawing.diagnostics().stream()
                     .filter(d -> codes.contains(d.code().id()))
                     .toList();

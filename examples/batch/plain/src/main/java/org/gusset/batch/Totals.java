@@ -21,6 +21,11 @@ public final class Totals implements Serializable {
     private BigDecimal clothMm2 = BigDecimal.ZERO;
     private BigInteger sum = BigInteger.ZERO;
 
+    /** Counts rows that were read. */
+    public void read(long more) {
+        rows += more;
+    }
+
     /** Counts a row that was read. */
     public void read() {
         rows++;
