@@ -265,7 +265,7 @@ class PlainBatchTest {
     void wrongOrdersAreRefusedBeforeAnyRow() throws IOException {
         Path table = table(10, 0);
         assertThatThrownBy(() -> batch(table, "nekline=round")).hasMessageContaining("NAM101");
-        assertThatThrownBy(() -> batch(table, "body_length=2 cm")).hasMessageContaining("MEA111");
+        assertThatThrownBy(() -> batch(table, "drop=20 cm")).hasMessageContaining("MEA112");
         Path narrow = folder.resolve("narrow.csv");
         Files.writeString(narrow, "body,chest [cm]\nA,90\n");
         assertThatThrownBy(() -> batch(narrow)).hasMessageContaining("no column `shoulder_width`");

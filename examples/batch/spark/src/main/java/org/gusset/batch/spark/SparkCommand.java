@@ -1,5 +1,6 @@
 package org.gusset.batch.spark;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -74,7 +75,7 @@ public final class SparkCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() {
+    public Integer call() throws IOException {
         PrintWriter err = spec.commandLine().getErr();
         PrintWriter words = spec.commandLine().getOut();
         BatchOrder order = new BatchOrder(DraftTexts.read(Path.of(draft)), settings);
