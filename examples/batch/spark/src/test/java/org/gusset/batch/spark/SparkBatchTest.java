@@ -108,12 +108,7 @@ class SparkBatchTest {
         Path marker = folder.resolve("killed");
         int lostBefore = LOST.size();
         Totals onSpark = batch(
-                        table,
-                        "spark",
-                        (ROWS + 1) / 2,
-                        6,
-                        new KillOnce(ROWS / 3, marker.toString()),
-                        new ArrayList<>())
+                        table, "spark", (ROWS + 1) / 2, 6, new KillOnce(ROWS / 3, marker.toString()), new ArrayList<>())
                 .run();
         assertThat(marker).exists();
         assertThat(LOST).hasSizeGreaterThan(lostBefore);
@@ -151,7 +146,8 @@ class SparkBatchTest {
         Path table = folder.resolve("bodies.parquet");
         Batch.write(table, 120, new MakeBodies(4, 0.2));
         Totals plain = new PlainBatch(order(), table, folder.resolve("plain"), 1, 50, rows -> {}).run();
-        Totals onSpark = batch(table, "spark", 50, 3, RowWatch.none(), new ArrayList<>()).run();
+        Totals onSpark =
+                batch(table, "spark", 50, 3, RowWatch.none(), new ArrayList<>()).run();
         assertThat(onSpark.words()).isEqualTo(plain.words());
         assertThat(plain.setAside()).isPositive();
     }
@@ -169,13 +165,13 @@ class SparkBatchTest {
         assertThat(batch.draw(List.of(3L, 17L, 22L, 400L))).containsExactly(22L, 400L);
         String sheet = Files.readString(folder.resolve("out/svg/row-000000003.svg"));
         assertThat(sheet).startsWith("<?xml").contains("Body 2").endsWith("</svg>\n");
-        assertThat(Files.readString(folder.resolve("out/svg/row-000000017.svg"))).contains("Body 16");
+        assertThat(Files.readString(folder.resolve("out/svg/row-000000017.svg")))
+                .contains("Body 16");
         assertThat(folder.resolve("out/svg").toFile().list((dir, name) -> name.endsWith(".svg")))
                 .hasSize(2);
     }
 
-    private SparkBatch batch(
-            Path table, String out, long sliceRows, int tasks, RowWatch watch, List<Integer> slices) {
+    private SparkBatch batch(Path table, String out, long sliceRows, int tasks, RowWatch watch, List<Integer> slices) {
         return new SparkBatch(
                 spark,
                 order(),
