@@ -10,6 +10,7 @@ import org.gusset.core.draft.Choice;
 import org.gusset.core.draft.Choices;
 import org.gusset.core.draft.Draft;
 import org.gusset.core.draft.DraftCode;
+import org.gusset.core.draft.Drawing;
 import org.gusset.core.measure.Measurements;
 
 /**
@@ -23,8 +24,12 @@ public record BatchOrder(DraftTexts texts, List<String> settings) implements Ser
         settings = new ArrayList<>(settings);
     }
 
-    /** The draft compiled, with its choices, ready for any number of threads. */
-    public record Ready(Draft draft, Choices choices) {}
+    /**
+     * The draft compiled, with its choices, ready for any number of threads.
+     *
+     * @param bare the drawing for nobody: what no measure has a say in, as a pocket, is made once and not for every row
+     */
+    public record Ready(Draft draft, Choices choices, Drawing bare) {}
 
     /**
      * Compiles the draft and reads the choices.
@@ -47,14 +52,15 @@ public record BatchOrder(DraftTexts texts, List<String> settings) implements Ser
             choices = choices.with(
                     setting.substring(0, equals).strip(), read.value().get());
         }
-        refuseWrong(draft, choices);
-        return new Ready(draft, choices);
+        Drawing bare =
+                draft.evaluate(Measurements.of("nobody"), choices).value().orElseThrow();
+        refuseWrong(bare);
+        return new Ready(draft, choices, bare);
     }
 
     /** A choice that is wrong for every body is no fault of any row. */
-    private static void refuseWrong(Draft draft, Choices choices) {
-        for (Diagnostic diagnostic :
-                draft.evaluate(Measurements.of("nobody"), choices).diagnostics()) {
+    private static void refuseWrong(Drawing bare) {
+        for (Diagnostic diagnostic : bare.diagnostics()) {
             boolean wrongChoice =
                     diagnostic.code() == DraftCode.NO_SUCH_CHOICE || diagnostic.code() == DraftCode.CHOICE_KIND;
             boolean outOfRange =

@@ -85,10 +85,7 @@ public final class RowFitter {
     }
 
     private Drawing drawing(TableRow row, Map<String, Measurements.Entry> entries) {
-        return order.draft()
-                .evaluate(new Measurements(row.cells().get(0), entries), order.choices())
-                .value()
-                .orElseThrow();
+        return order.bare().with(new Measurements(row.cells().get(0), entries));
     }
 
     private Optional<SetAside> unfit(TableRow row) {

@@ -112,6 +112,8 @@ class PlainBatchTest {
                 .containsExactlyElementsOf(drawing.sewing().seams().stream()
                         .map(s -> s.first().length())
                         .toList());
+        // Every bit: what no measure has a say in was made once for all rows.
+        assertThat(body).isEqualTo(Gathering.of(new TableRow(2, List.of("Maren"), ""), drawing));
         // A pocket is 15 by 17 cm, with 1 cm added at three sides and 3 cm at the mouth: 17 by 21 cm, cut twice.
         BodyResult.PieceArea pocket = body.pieces().stream()
                 .filter(p -> p.piece().equals("Pocket"))

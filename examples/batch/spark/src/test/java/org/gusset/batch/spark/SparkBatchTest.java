@@ -52,6 +52,7 @@ class SparkBatchTest {
                 .config("spark.executor.memory", "1g")
                 .config("spark.executor.extraClassPath", System.getProperty("java.class.path"))
                 .config("spark.ui.enabled", "false")
+                .config("spark.sql.warehouse.dir", "target/spark-warehouse")
                 .config("spark.driver.host", "127.0.0.1")
                 .config("spark.driver.bindAddress", "127.0.0.1")
                 .getOrCreate();
