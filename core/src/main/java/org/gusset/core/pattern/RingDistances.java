@@ -70,8 +70,13 @@ final class RingDistances {
         double alongY = ys[line + 1] - ys[line];
         double offX = x - xs[line];
         double offY = y - ys[line];
+        double dot = offX * alongX + offY * alongY;
+        // Beyond its ends, where most of the ring lies, nothing need be divided.
+        if (dot <= 0) {
+            return offX * offX + offY * offY;
+        }
         double square = alongX * alongX + alongY * alongY;
-        double share = square == 0 ? 0 : Math.max(0, Math.min(1, (offX * alongX + offY * alongY) / square));
+        double share = dot >= square ? 1 : dot / square;
         offX -= share * alongX;
         offY -= share * alongY;
         return offX * offX + offY * offY;
