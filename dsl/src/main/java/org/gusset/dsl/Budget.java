@@ -1,5 +1,7 @@
 package org.gusset.dsl;
 
+import org.gusset.core.evaluate.SolveOne;
+
 /**
  * Bounds of what a draft may ask for, so that one from a stranger can neither fill the memory nor run for ever. Passing a bound is an
  * ordinary error, with a code that begins with LIM and the place where the draft asks for too much.
@@ -37,7 +39,7 @@ public record Budget(
     public static final int LONGEST_CHAIN = 300;
 
     private static final Budget DEFAULTS =
-            new Budget(4_000_000, 64, 250, 300, 50_000, 100, 1000, 1_000_000, 1000, 200_000);
+            new Budget(4_000_000, 64, 250, 300, 50_000, 100, 1000, 1_000_000, 1000, SolveOne.USUAL_TRIALS);
 
     /**
      * A budget.

@@ -334,7 +334,8 @@ final class Lowering {
                     solved.kind().dimension(),
                     equations.misses().get(0).kind().dimension(),
                     equations.left(),
-                    equations.nearest().isPresent());
+                    equations.nearest().isPresent(),
+                    SolveOne.USUAL_TRIALS);
             return graph.define(name, Double.class, solve, place, inputs);
         }
         Handle<SolveSeveral.Solution> solution = solutions.get(equations);
@@ -344,7 +345,8 @@ final class Lowering {
             SolveSeveral solve = new SolveSeveral(
                     part,
                     equations.unknowns().stream().map(Symbol::name).toList(),
-                    equations.unknowns().stream().map(u -> u.kind().dimension()).toList());
+                    equations.unknowns().stream().map(u -> u.kind().dimension()).toList(),
+                    SolveOne.USUAL_TRIALS);
             solution = graph.define("", SolveSeveral.Solution.class, solve, place, outerInputs(inner, equations));
             solutions.put(equations, solution);
         }

@@ -39,8 +39,12 @@ public record SolveOne(
         boolean picks,
         int most)
         implements Operation<Double> {
+    /** How often equations are tried at most, unless somebody says otherwise. */
+    public static final int USUAL_TRIALS = 200_000;
+
     /** The steps in which the range is looked over. */
     public static final int STEPS = 64;
+
     /** Equations hold within this, in mm or degrees. */
     public static final double TOLERANCE = 1e-9;
 

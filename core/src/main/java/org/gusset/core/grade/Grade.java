@@ -53,7 +53,7 @@ public final class Grade {
      */
     public static Outcome<Grade> of(
             Draft draft, SizeChart chart, Choices choices, Executor executor, BooleanSupplier keepGoing) {
-        List<Optional<Drawing>> drawings = new Sizing(executor, keepGoing)
+        List<Optional<Drawing>> drawings = new InTurn(executor, keepGoing)
                 .of(chart.sizes(), size -> draft.evaluate(size, choices).value().orElseThrow());
         List<Drawing> done = new ArrayList<>();
         for (Optional<Drawing> drawing : drawings) {

@@ -3,7 +3,6 @@ package org.gusset.embedding.batch;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.Map;
 import org.gusset.core.diagnostic.GussetException;
 import org.gusset.core.diagnostic.Outcome;
@@ -14,7 +13,7 @@ import org.gusset.dsl.Gusset;
 import org.gusset.dsl.Source;
 import org.gusset.dsl.report.TextReport;
 
-/** Compiles a draft once, draws it for every size of a chart, and writes a sheet a size, the nest and the table of seams. */
+/** Compiles a draft once, grades it over a chart of sizes, and writes a sheet a size, the nest, the grade rules and the seams. */
 public final class GradingBatch {
     private GradingBatch() {}
 
@@ -32,7 +31,8 @@ public final class GradingBatch {
         }
         try {
             SizeChart chart = Chart.read(Path.of(args[1]));
-            Map<String, String> files = documents(SizeRun.of(draft.value().orElseThrow(), chart, Choices.none()));
+            Map<String, String> files = SizeRun.of(draft.value().orElseThrow(), chart, Choices.none())
+                    .documents();
             // Everything is drawn before anything is written, so that a size that fails leaves no half a set behind.
             Path folder = Files.createDirectories(Path.of(args[2]));
             for (Map.Entry<String, String> file : files.entrySet()) {
@@ -43,14 +43,5 @@ public final class GradingBatch {
             System.err.print(TextReport.of(source).all(e.diagnostics()));
             System.exit(1);
         }
-    }
-
-    /** The files by their names. */
-    static Map<String, String> documents(SizeRun run) {
-        Map<String, String> files = new LinkedHashMap<>();
-        run.sheets().forEach((size, sheet) -> files.put("size-" + size + ".svg", sheet));
-        files.put("nest.svg", run.nest());
-        files.put("seams.csv", run.seams());
-        return files;
     }
 }

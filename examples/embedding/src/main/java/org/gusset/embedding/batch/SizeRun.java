@@ -1,87 +1,65 @@
 package org.gusset.embedding.batch;
 
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.GussetException;
+import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.draft.Choices;
 import org.gusset.core.draft.Draft;
 import org.gusset.core.draft.Drawing;
-import org.gusset.core.measure.Measurements;
+import org.gusset.core.grade.Grade;
+import org.gusset.core.grade.SeamDrift;
 import org.gusset.core.measure.SizeChart;
-import org.gusset.core.seam.SewnSeam;
 import org.gusset.svg.Svg;
 import org.gusset.svg.sheet.SheetOptions;
 
-/**
- * A draft drawn for the sizes of a chart.
- *
- * @param sizes the drawing of each size by its name, in the order of the chart; never none
- */
-record SizeRun(Map<String, Drawing> sizes) {
-    SizeRun {
-        sizes = Collections.unmodifiableMap(new LinkedHashMap<>(sizes));
-    }
-
+/** What is written of a draft that was graded over a chart. */
+record SizeRun(Grade grade) {
     // region: sizes
-    /** Draws all sizes: the first from scratch, of each other only what its measures change. */
+    /** Draws all sizes of a chart and proves the seams of each. */
     static SizeRun of(Draft draft, SizeChart chart, Choices choices) {
-        Map<String, Drawing> sizes = new LinkedHashMap<>();
-        List<Diagnostic> wrong = new ArrayList<>();
-        Drawing last = null;
-        for (Measurements size : chart.sizes()) {
-            last = last == null ? draft.evaluate(size, choices).value().orElseThrow() : last.with(size);
-            last.diagnostics().stream().filter(Diagnostic::isError).forEach(wrong::add);
-            sizes.put(size.body(), last);
+        Outcome<Grade> grade = Grade.of(draft, chart, choices);
+        if (grade.hasErrors()) {
+            throw new GussetException(
+                    grade.diagnostics().stream().filter(Diagnostic::isError).toList());
         }
-        if (!wrong.isEmpty()) {
-            throw new GussetException(wrong);
-        }
-        return new SizeRun(sizes);
+        return new SizeRun(grade.value().orElseThrow());
     }
     // endregion
 
-    /** The sheet of each size. */
-    Map<String, String> sheets() {
-        Map<String, String> sheets = new LinkedHashMap<>();
-        sizes.forEach((name, drawing) -> sheets.put(name, Svg.sheet(drawing)));
-        return sheets;
-    }
-
-    /** All sizes laid on one another. */
-    String nest() {
-        return Svg.nest(List.copyOf(sizes.values()), SheetOptions.defaults());
+    /** The files by their names. */
+    Map<String, String> documents() {
+        Map<String, String> files = new LinkedHashMap<>();
+        for (Grade.Sized size : grade.sizes()) {
+            files.put("size-" + size.name() + ".svg", Svg.sheet(size.drawing()));
+        }
+        List<Drawing> drawings =
+                grade.sizes().stream().map(Grade.Sized::drawing).toList();
+        files.put("nest.svg", Svg.nest(drawings, SheetOptions.defaults()));
+        files.put("grade.svg", Svg.grade(grade, SheetOptions.defaults()));
+        files.put("grade-rules.csv", grade.rules().csv());
+        files.put("seams.csv", seams());
+        return files;
     }
 
     /** A row for each seam and a pair of columns for each size: both sides in mm. */
-    String seams() {
+    private String seams() {
         StringBuilder table = new StringBuilder("seam");
-        Map<String, Map<String, String>> rows = new LinkedHashMap<>();
-        for (Map.Entry<String, Drawing> size : sizes.entrySet()) {
-            table.append(',')
-                    .append(size.getKey())
-                    .append(" first mm,")
-                    .append(size.getKey())
-                    .append(" second mm");
-            for (SewnSeam seam : size.getValue().sewing().seams()) {
-                rows.computeIfAbsent(seam.name(), k -> new LinkedHashMap<>())
-                        .put(
-                                size.getKey(),
-                                String.format(
-                                        Locale.ROOT,
-                                        "%.2f,%.2f",
-                                        seam.first().length(),
-                                        seam.second().length()));
+        for (Grade.Sized size : grade.sizes()) {
+            table.append(',').append(size.name()).append(" first mm,");
+            table.append(size.name()).append(" second mm");
+        }
+        for (SeamDrift seam : grade.seams()) {
+            table.append('\n').append(seam.seam());
+            for (SeamDrift.InSize size : seam.sizes()) {
+                table.append(size.lengths()
+                        .map(both -> String.format(Locale.ROOT, ",%.2f,%.2f", both.first(), both.second()))
+                        .orElse(",,"));
             }
         }
-        rows.forEach((seam, cells) -> {
-            table.append('\n').append(seam);
-            sizes.keySet().forEach(size -> table.append(',').append(cells.getOrDefault(size, ",")));
-        });
         return table.append('\n').toString();
     }
 }

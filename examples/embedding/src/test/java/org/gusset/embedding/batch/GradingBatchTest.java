@@ -27,7 +27,7 @@ class GradingBatchTest {
     @Test
     void everySizeHasItsSheetAndAllAreInTheNest() throws IOException {
         Draft draft = Cast.draft("smock.gusset");
-        Map<String, String> files = GradingBatch.documents(SizeRun.of(draft, chart(), Choices.none()));
+        Map<String, String> files = SizeRun.of(draft, chart(), Choices.none()).documents();
         assertThat(files.keySet())
                 .containsExactly(
                         "size-Small.svg",
@@ -35,11 +35,16 @@ class GradingBatchTest {
                         "size-Large.svg",
                         "size-Broad.svg",
                         "nest.svg",
+                        "grade.svg",
+                        "grade-rules.csv",
                         "seams.csv");
         Measurements large = chart().size("Large").orElseThrow();
         assertThat(files.get("size-Large.svg"))
                 .isEqualTo(
                         Svg.sheet(draft.evaluate(large, Choices.none()).value().orElseThrow()));
+        assertThat(files.get("grade-rules.csv"))
+                .startsWith("piece,corner,size,right_mm,down_mm\n")
+                .contains("\nBack,nape,Small,0,0\n");
         assertThat(files.get("nest.svg")).contains("Small", "Middle", "Large", "Broad");
     }
 
@@ -47,11 +52,11 @@ class GradingBatchTest {
     void theTableHasBothSidesOfEverySeam() throws IOException {
         Draft draft = Cast.draft("smock.gusset");
         SizeRun run = SizeRun.of(draft, chart(), Choices.none());
-        List<String> lines = run.seams().lines().toList();
+        List<String> lines = run.documents().get("seams.csv").lines().toList();
         assertThat(lines.get(0)).startsWith("seam,Small first mm,Small second mm,Middle first mm");
         assertThat(lines.stream().skip(1).map(l -> l.split(",")[0]))
                 .containsExactlyInAnyOrder("shoulder", "armhole", "underarm", "band");
-        Drawing middle = run.sizes().get("Middle");
+        Drawing middle = run.grade().sizes().get(1).drawing();
         double armhole = middle.pieces().stream()
                 .filter(p -> p.name().equals("Sleeve"))
                 .findFirst()

@@ -13,11 +13,11 @@ import org.gusset.core.draft.Drawing;
 import org.gusset.core.measure.Measurements;
 
 /** Evaluates sizes on as many threads as the executor has, and hands the drawings back in the chart's order. */
-final class Sizing {
+final class InTurn {
     private final Executor executor;
     private final BooleanSupplier keepGoing;
 
-    Sizing(Executor executor, BooleanSupplier keepGoing) {
+    InTurn(Executor executor, BooleanSupplier keepGoing) {
         this.executor = executor;
         this.keepGoing = keepGoing;
     }
