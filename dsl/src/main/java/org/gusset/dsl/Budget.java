@@ -65,7 +65,7 @@ public record Budget(
         }
     }
 
-    /** Room for every garment: the shipped drafts use a tenth of each bound at most. */
+    /** Room for every garment. */
     public static Budget defaults() {
         return DEFAULTS;
     }
