@@ -29,7 +29,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * The examples compiled and run as a stranger would: in an empty folder, by {@code javac} and {@code java}, from the packaged jars
  * alone, once on the class path and once on the module path. Runs after {@code package}, since it needs the jars.
  */
-@Timeout(120)
+@Timeout(600)
 class ExamplesFromJars {
     private static final List<String> LANGUAGE = List.of("core", "dsl", "svg-export");
     private static final List<String> PLAIN = List.of("core", "svg-export");
@@ -151,7 +151,7 @@ class ExamplesFromJars {
         try {
             process.getOutputStream().close();
             String output = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-            assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
+            assertThat(process.waitFor(240, TimeUnit.SECONDS)).isTrue();
             return new Ran(process.exitValue(), output);
         } finally {
             process.destroyForcibly();
@@ -212,7 +212,7 @@ class ExamplesFromJars {
             assertThat(missing.body()).contains("MEA101");
             // Unlike the process itself, its handle leaves the streams open.
             process.toHandle().destroy();
-            assertThat(process.waitFor(20, TimeUnit.SECONDS))
+            assertThat(process.waitFor(60, TimeUnit.SECONDS))
                     .as("it ends when told to")
                     .isTrue();
             assertThat(out.lines()).isEmpty();
