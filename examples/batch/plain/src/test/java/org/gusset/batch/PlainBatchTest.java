@@ -99,7 +99,9 @@ class PlainBatchTest {
                         Measurements.of("Maren")
                                 .with("chest", Quantity.of(98, Unit.CM))
                                 .with("shoulder_width", Quantity.of(38, Unit.CM))
-                                .with("neck", Quantity.of(14.5, Unit.IN))
+                                // 14 1/2 in of 25.4 mm, the double nearest to the exact amount, as written amounts are
+                                // read.
+                                .with("neck", Quantity.length(368.3))
                                 .with("upper_arm", Quantity.of(310, Unit.MM))
                                 .with("arm_length", Quantity.of(58, Unit.CM)),
                         Choices.none())
