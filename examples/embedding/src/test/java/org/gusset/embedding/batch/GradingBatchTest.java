@@ -56,11 +56,7 @@ class GradingBatchTest {
         assertThat(lines.get(0)).startsWith("seam,Small first mm,Small second mm,Middle first mm");
         assertThat(lines.stream().skip(1).map(l -> l.split(",")[0]))
                 .containsExactlyInAnyOrder("shoulder", "armhole", "underarm", "band");
-<<<<<<< HEAD
         Drawing middle = run.grade().sizes().get(1).drawing();
-=======
-        Drawing middle = List.copyOf(run.sizes().values()).get(1);
->>>>>>> embed
         double armhole = middle.pieces().stream()
                 .filter(p -> p.name().equals("Sleeve"))
                 .findFirst()
