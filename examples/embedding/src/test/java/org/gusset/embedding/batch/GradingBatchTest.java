@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.gusset.core.diagnostic.GussetException;
 import org.gusset.core.draft.Choices;
 import org.gusset.core.draft.Draft;
@@ -52,7 +53,8 @@ class GradingBatchTest {
     void theTableHasBothSidesOfEverySeam() throws IOException {
         Draft draft = Cast.draft("smock.gusset");
         SizeRun run = SizeRun.of(draft, chart(), Choices.none());
-        List<String> lines = run.documents().get("seams.csv").lines().toList();
+        List<String> lines =
+                Objects.requireNonNull(run.documents().get("seams.csv")).lines().toList();
         assertThat(lines.get(0)).startsWith("seam,Small first mm,Small second mm,Middle first mm");
         assertThat(lines.stream().skip(1).map(l -> l.split(",")[0]))
                 .containsExactlyInAnyOrder("shoulder", "armhole", "underarm", "band");
