@@ -109,6 +109,12 @@ final class PageRun {
         if (how.startsWith("chart")) {
             return new Trial("", ChartSnippet.told(lines), Optional.empty());
         }
+        if (how.equals("table") && running.isEmpty() && lone.isEmpty()) {
+            // No draft of the page asks for it yet.
+            table = lines;
+            MeasureTable read = MeasureTable.read("bodies.csv", lines.getBytes(StandardCharsets.UTF_8));
+            return new Trial("", read.chart().diagnostics(), Optional.empty());
+        }
         if (how.equals("whole")) {
             text = lines;
         } else if (how.startsWith("whole as ")) {
