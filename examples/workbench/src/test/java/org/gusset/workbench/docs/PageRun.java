@@ -109,7 +109,7 @@ final class PageRun {
         if (how.startsWith("chart")) {
             return new Trial("", ChartSnippet.told(lines), Optional.empty());
         }
-        if (how.equals("table") && running.isEmpty() && lone.isEmpty()) {
+        if (keep && how.equals("table") && running.isEmpty() && lone.isEmpty()) {
             // No draft of the page asks for it yet.
             table = lines;
             MeasureTable read = MeasureTable.read("bodies.csv", lines.getBytes(StandardCharsets.UTF_8));
