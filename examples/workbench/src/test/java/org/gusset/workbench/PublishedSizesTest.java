@@ -338,7 +338,7 @@ class PublishedSizesTest {
     /**
      * The shirt block takes neck, back width and scye depth as measures, and grows as C6 has it for 4 cm of bust: half back 5 mm, neck
      * width 2 mm (a fifth of the neck step), scye depth 5 mm (the draft's rule, an eighth of the chest), nape to waist 5 mm, side
-     * 10 mm from the middle of the back and from that of the front. Its shoulder runs from neck to back width and grows by 2.87 mm, not
+     * 10 mm from the middle of the back and from that of the front. Its shoulder runs from neck to back width and grows by some 2.8 mm, not
      * 2.5: 3 mm across on a slope of 17 degrees.
      */
     @TestFactory
