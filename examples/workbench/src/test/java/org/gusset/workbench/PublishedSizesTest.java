@@ -271,8 +271,8 @@ class PublishedSizesTest {
     /** The front fork goes out by hip/12 and hip/16, as the classroom text has it. */
     @TestFactory
     List<DynamicTest> theTrousersGrowByAQuarterOfTheHipAndOfTheWaist() {
-        return each(WITH_HIP, whole -> {
-            List<Drawn> drawings = sound("trouser-block.gusset", withinTheRise(whole));
+        return each(WITH_HIP, chart -> {
+            List<Drawn> drawings = sound("trouser-block.gusset", chart);
             moves(
                     drawings,
                     "hip",
@@ -292,47 +292,6 @@ class PublishedSizesTest {
             moves(drawings, "hip", -7.0 / 48, d -> at(d, "Front", "fork_end").x(), "front fork");
             moves(drawings, "body_rise", -1, d -> at(d, "Front", "top").y(), "waist above the fork");
         });
-    }
-
-    /** The sizes whose rise goes less than 3.3 times into the side, as the draft wants it. */
-    private static SizeChart withinTheRise(SizeChart chart) {
-        return new SizeChart(
-                chart.name(),
-                chart.sizes().stream()
-                        .filter(s -> s.entry("waist_to_floor")
-                                        .orElseThrow()
-                                        .quantity()
-                                        .value()
-                                > 3.3
-                                        * s.entry("body_rise")
-                                                .orElseThrow()
-                                                .quantity()
-                                                .value())
-                        .toList());
-    }
-
-    /**
-     * Where the steps of the metric chart are carried on beyond a hip of 127 cm, the rise grows too deep for the leg: the trousers
-     * refuse the length of the side and nothing else.
-     */
-    @Test
-    void theTrousersSayThatTheLargestSizesHaveTooShortALegForTheirRise() throws IOException {
-        SizeChart chart = PublishedSizes.completed(PublishedSizes.enWomen());
-        List<String> within = withinTheRise(chart).names();
-        assertThat(within).hasSize(11);
-        Draft draft = draft("trouser-block.gusset");
-        for (Measurements size : chart.sizes()) {
-            Outcome<Drawing> outcome = draft.evaluate(size, Choices.none());
-            List<String> errors = outcome.diagnostics().stream()
-                    .filter(Diagnostic::isError)
-                    .map(d -> d.code().id() + " " + d.message().split(" ", 2)[0])
-                    .toList();
-            if (within.contains(size.body())) {
-                assertThat(errors).as(size.body()).isEmpty();
-            } else {
-                assertThat(errors).as(size.body()).containsExactly("MEA111 waist_to_floor");
-            }
-        }
     }
 
     /**
@@ -369,7 +328,6 @@ class PublishedSizesTest {
         // 5.25 cm down.
         assertThat(twelve).isCloseTo(Math.hypot(172 + 40 - 385.0 / 5 + 5, 52.5), EXACT);
         assertThat(fourteen).isCloseTo(Math.hypot(177 + 40 - 395.0 / 5 + 5, 52.5), EXACT);
-        assertThat(fourteen - twelve).isCloseTo(2.8, Offset.offset(0.05));
     }
 
     /** What is done with each chart. */
