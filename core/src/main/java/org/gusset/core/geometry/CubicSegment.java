@@ -8,7 +8,7 @@ import java.util.List;
  */
 public record CubicSegment(Point start, Point control1, Point control2, Point end) implements Segment {
     /** Speeds below this share of the control polygon's length count as none. */
-    private static final double STANDSTILL = 1e-10;
+    static final double STANDSTILL = 1e-10;
 
     /** How far into the stretch the curvature is taken where the derivative vanishes. */
     private static final double ASIDE = 1e-3;
@@ -59,6 +59,26 @@ public record CubicSegment(Point start, Point control1, Point control2, Point en
 
     private static double side(Point from, Point to) {
         return Math.abs(to.x() - from.x()) + Math.abs(to.y() - from.y());
+    }
+
+    /** As {@link Path#straight()} of this stretch alone. */
+    boolean straight() {
+        Point furthest = start;
+        for (Point p : new Point[] {control1, control2, end}) {
+            if (p.distance(start) > furthest.distance(start)) {
+                furthest = p;
+            }
+        }
+        Vector way = furthest.minus(start).unit();
+        return furthest.distance(start) > Path.COINCIDE
+                && off(way, control1) <= Path.COINCIDE
+                && off(way, control2) <= Path.COINCIDE
+                && off(way, end) <= Path.COINCIDE;
+    }
+
+    /** How far a point lies beside the line from the start. */
+    private double off(Vector way, Point p) {
+        return Math.abs(way.cross(p.minus(start)));
     }
 
     /** The length of the control polygon, at least the arc length. */

@@ -65,7 +65,7 @@ final class ParallelPath {
     private static List<Segment> sources(Path path) {
         List<Segment> out = new ArrayList<>();
         for (Segment segment : path.segments()) {
-            if (segment.length() <= Path.JOINT) {
+            if (!(segment.start().distance(segment.end()) > Path.JOINT) && segment.length() <= Path.JOINT) {
                 continue;
             }
             if (segment instanceof CubicSegment cubic) {

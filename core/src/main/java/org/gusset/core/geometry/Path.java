@@ -114,7 +114,17 @@ public final class Path {
 
     /** True if the end coincides with the start, for a path that has length. */
     public boolean closed() {
-        return !endless && start().distance(end()) <= COINCIDE && length() > COINCIDE;
+        return !endless && start().distance(end()) <= COINCIDE && longerThan(COINCIDE);
+    }
+
+    /** True if the path is longer than this; mostly seen without its length. */
+    private boolean longerThan(double least) {
+        for (Segment segment : segments) {
+            if (segment.start().distance(segment.end()) > least) {
+                return true;
+            }
+        }
+        return length() > least;
     }
 
     public Point start() {

@@ -44,10 +44,13 @@ final class PathMeetings {
      */
     static List<Meeting> withItself(Path path, double least) {
         PathMeetings meetings = new PathMeetings(path, path);
-        double length = path.length();
-        double round = path.closed() ? length : Double.POSITIVE_INFINITY;
+        List<Found> contacts = meetings.ownContacts();
+        if (contacts.isEmpty()) {
+            return List.of();
+        }
+        double round = path.closed() ? path.length() : Double.POSITIVE_INFINITY;
         List<Found> kept = new ArrayList<>();
-        for (Found found : meetings.ownContacts()) {
+        for (Found found : contacts) {
             double apart = found.otherS() - found.s();
             if (apart > least && round - apart > least) {
                 kept.add(found);
@@ -75,9 +78,14 @@ final class PathMeetings {
         List<Found> out = new ArrayList<>();
         int n = path.segments().size();
         boolean closed = path.closed();
+        // Lengths take long to work out, and without a contact nobody needs them.
+        List<Box> boxes = path.segments().stream().map(Segment::bounds).toList();
         for (int i = 0; i < n; i++) {
-            Box box = path.stations().box(i).grown(Path.COINCIDE);
+            Box box = boxes.get(i).grown(Path.COINCIDE);
             for (int j = i + 1; j < n; j++) {
+                if (!box.meets(boxes.get(j))) {
+                    continue;
+                }
                 boolean runsOn = (j == i + 1
                                 && n > 2
                                 && RunningOn.apart(
@@ -88,7 +96,7 @@ final class PathMeetings {
                                 && n > 2
                                 && RunningOn.apart(
                                         path.segments().get(j), path.segments().get(i)));
-                if (!runsOn && box.meets(path.stations().box(j))) {
+                if (!runsOn) {
                     pair(i, j, out);
                 }
             }
@@ -113,7 +121,7 @@ final class PathMeetings {
         for (Contact contact : CubicContacts.withItself(cubic)) {
             out.add(found(along(path, i, contact.t()), along(path, i, contact.otherT()), contact.kind()));
         }
-        if (Path.of(cubic).straight()) {
+        if (cubic.straight()) {
             folds(i, cubic, out);
         }
     }
