@@ -93,7 +93,10 @@ public sealed interface Formula {
 
         @Override
         public double number(Values in) {
-            List<Double> numbers = arguments.stream().map(a -> a.number(in)).toList();
+            double[] numbers = new double[arguments.size()];
+            for (int i = 0; i < numbers.length; i++) {
+                numbers[i] = arguments.get(i).number(in);
+            }
             return finite(function.apply(numbers));
         }
 

@@ -1,6 +1,5 @@
 package org.gusset.core.construct;
 
-import java.util.List;
 import org.gusset.core.diagnostic.Fault;
 
 /** The functions of numbers; angles are in degrees. */
@@ -30,14 +29,14 @@ public enum NumberFunction {
         return word;
     }
 
-    double apply(List<Double> x) {
-        double a = x.get(0);
+    double apply(double[] x) {
+        double a = x[0];
         return switch (this) {
-            case MIN -> x.stream().reduce(a, Math::min);
-            case MAX -> x.stream().reduce(a, Math::max);
+            case MIN -> least(x);
+            case MAX -> most(x);
             case ABS -> Math.abs(a);
             case SQRT -> root(a);
-            case ROUND -> rounded(a, x.get(1));
+            case ROUND -> rounded(a, x[1]);
             case FLOOR -> Math.floor(a + 1e-12 * Math.abs(a));
             case CEIL -> Math.ceil(a - 1e-12 * Math.abs(a));
             case SIN -> sine(a);
@@ -45,8 +44,24 @@ public enum NumberFunction {
             case TAN -> tangent(a);
             case ASIN -> StrictMath.toDegrees(StrictMath.asin(inUnit(a)));
             case ACOS -> StrictMath.toDegrees(StrictMath.acos(inUnit(a)));
-            case ATAN2 -> StrictMath.toDegrees(StrictMath.atan2(a, x.get(1)));
+            case ATAN2 -> StrictMath.toDegrees(StrictMath.atan2(a, x[1]));
         };
+    }
+
+    private static double least(double[] x) {
+        double least = x[0];
+        for (double number : x) {
+            least = Math.min(least, number);
+        }
+        return least;
+    }
+
+    private static double most(double[] x) {
+        double most = x[0];
+        for (double number : x) {
+            most = Math.max(most, number);
+        }
+        return most;
     }
 
     private static double root(double a) {

@@ -34,6 +34,7 @@ import org.gusset.core.pattern.Piece;
 import org.gusset.core.pattern.TakenUp;
 import org.gusset.core.seam.Sewing;
 import org.gusset.core.seam.Walk;
+import org.gusset.core.seam.WalkedSeams;
 import org.jspecify.annotations.Nullable;
 
 /** Puts a body's measures and a host's choices into a draft and gathers what comes of it. */
@@ -44,20 +45,23 @@ final class Drafting {
         this.draft = draft;
     }
 
-    Drawing draw(Measurements measurements, Choices choices, @Nullable Evaluation before) {
+    Drawing draw(Measurements measurements, Choices choices, @Nullable Drawing before) {
         Map<Handle<?>, Object> given = new HashMap<>();
         List<Diagnostic> diagnostics = new ArrayList<>();
         takeMeasures(measurements, given);
         takeChoices(measurements, choices, given, diagnostics);
-        Evaluation evaluation = before == null ? Evaluation.of(draft.graph(), given) : before.with(given);
-        return gather(measurements, choices, evaluation, given, diagnostics);
+        if (before == null) {
+            return gather(measurements, choices, Evaluation.of(draft.graph(), given), given, diagnostics, null);
+        }
+        Evaluation evaluation = before.evaluation().with(given);
+        return gather(measurements, choices, evaluation, given, diagnostics, before.seams());
     }
 
     /** The drawing of an evaluation in which values were set, for the same body and choices. */
     Drawing forced(Drawing drawing, Evaluation evaluation) {
         Map<Handle<?>, Object> given = new HashMap<>();
         takeMeasures(drawing.measurements(), given);
-        return gather(drawing.measurements(), drawing.choices(), evaluation, given, List.of());
+        return gather(drawing.measurements(), drawing.choices(), evaluation, given, List.of(), drawing.seams());
     }
 
     private void takeMeasures(Measurements measurements, Map<Handle<?>, Object> given) {
@@ -198,7 +202,8 @@ final class Drafting {
             Choices choices,
             Evaluation evaluation,
             Map<Handle<?>, Object> given,
-            List<Diagnostic> diagnostics) {
+            List<Diagnostic> diagnostics,
+            @Nullable WalkedSeams before) {
         List<Cloth> cloths = cloths(evaluation);
         StripPlanning strips = new StripPlanning(cloths);
         List<Piece> pieces = new ArrayList<>();
@@ -233,7 +238,8 @@ final class Drafting {
             }
         }
         all.addAll(strips.diagnostics());
-        Sewing sewing = new SewingOf(draft, evaluation).of(pieces);
+        WalkedSeams seams = new SewingOf(draft, evaluation).of(pieces, before);
+        Sewing sewing = seams.sewing();
         List<Finding> findings = findings(evaluation, sewing);
         all.addAll(sewing.diagnostics());
         findings.forEach(f -> f.diagnostic().ifPresent(all::add));
@@ -257,9 +263,8 @@ final class Drafting {
                         List.copyOf(pieceValues),
                         List.copyOf(steps),
                         findings,
-                        sewing,
-                        List.copyOf(sorted),
-                        fingerprint(choices)));
+                        seams,
+                        List.copyOf(sorted)));
     }
 
     private static int order(Diagnostic diagnostic) {
@@ -396,7 +401,8 @@ final class Drafting {
         return sum;
     }
 
-    private String fingerprint(Choices choices) {
+    /** See {@link Drawing#fingerprint()}. */
+    static String fingerprint(Draft draft, Choices choices) {
         StringBuilder text =
                 new StringBuilder(Draft.LIBRARY_VERSION).append('\n').append(draft.identity());
         choices.settings()

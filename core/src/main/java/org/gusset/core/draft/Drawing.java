@@ -15,6 +15,7 @@ import org.gusset.core.measure.Measurements;
 import org.gusset.core.pattern.Piece;
 import org.gusset.core.pattern.TakenUp;
 import org.gusset.core.seam.Sewing;
+import org.gusset.core.seam.WalkedSeams;
 
 /**
  * What a draft gives for one body and one set of choices. Immutable; holds sound pieces only, the rest is in
@@ -40,14 +41,21 @@ public final class Drawing {
             List<PieceValues> pieceValues,
             List<Step> steps,
             List<Finding> findings,
-            Sewing sewing,
-            List<Diagnostic> diagnostics,
-            String fingerprint) {}
+            WalkedSeams seams,
+            List<Diagnostic> diagnostics) {}
 
     Drawing(Draft draft, Evaluation evaluation, Content content) {
         this.draft = draft;
         this.evaluation = evaluation;
         this.content = content;
+    }
+
+    Evaluation evaluation() {
+        return evaluation;
+    }
+
+    WalkedSeams seams() {
+        return content.seams();
     }
 
     /** The draft that this is a drawing of. */
@@ -57,12 +65,12 @@ public final class Drawing {
 
     /** The same draft and choices for other measures; only what depends on a changed one is computed anew. */
     public Drawing with(Measurements measurements) {
-        return new Drafting(draft).draw(measurements, content.choices(), evaluation);
+        return new Drafting(draft).draw(measurements, content.choices(), this);
     }
 
     /** The same draft and body with other choices; only what depends on a changed one is computed anew. */
     public Drawing with(Choices choices) {
-        return new Drafting(draft).draw(content.measurements(), choices, evaluation);
+        return new Drafting(draft).draw(content.measurements(), choices, this);
     }
 
     /** The draft's title. */
@@ -168,7 +176,7 @@ public final class Drawing {
 
     /** How the pieces are sewn together: every seam walked from end to end, and in which order. */
     public Sewing sewing() {
-        return content.sewing();
+        return content.seams().sewing();
     }
 
     /**
@@ -229,6 +237,6 @@ public final class Drawing {
      * no text; there they stand for everything that it is put together of, so that another rule, name or word gives others.
      */
     public String fingerprint() {
-        return content.fingerprint();
+        return Drafting.fingerprint(draft, content.choices());
     }
 }

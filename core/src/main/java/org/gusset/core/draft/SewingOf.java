@@ -14,7 +14,9 @@ import org.gusset.core.pattern.Corner;
 import org.gusset.core.pattern.Piece;
 import org.gusset.core.seam.Sewing;
 import org.gusset.core.seam.Walk;
+import org.gusset.core.seam.WalkedSeams;
 import org.gusset.core.seam.Walking;
+import org.jspecify.annotations.Nullable;
 
 /** Gathers from an evaluated draft what its sewing is worked out from. */
 final class SewingOf {
@@ -26,8 +28,11 @@ final class SewingOf {
         this.evaluation = evaluation;
     }
 
-    /** @param pieces the sound pieces */
-    Sewing of(List<Piece> pieces) {
+    /**
+     * @param pieces the sound pieces
+     * @param before the seams of another drawing of the draft, of which what is the same is taken over
+     */
+    WalkedSeams of(List<Piece> pieces, @Nullable WalkedSeams before) {
         List<Walk> walks = new ArrayList<>();
         Set<String> unknown = new LinkedHashSet<>();
         Map<String, List<String>> leftOut = new LinkedHashMap<>();
@@ -66,7 +71,8 @@ final class SewingOf {
                 }
             }
         }
-        return Sewing.of(pieces, walks, new Sewing.Known(places, strips, inner, pointed, unknown, leftOut));
+        Sewing.Known known = new Sewing.Known(places, strips, inner, pointed, unknown, leftOut);
+        return before == null ? WalkedSeams.of(pieces, walks, known) : before.with(pieces, walks, known);
     }
 
     private List<Sewing.Inner> inner(Draft.PieceNodes piece) {

@@ -96,6 +96,10 @@ public final class Evaluation {
             if (dirty || dependsOn(definition, changed)) {
                 run.evaluate(i);
                 changed[i] = !run.values[i].equals(values[i]);
+                if (!changed[i]) {
+                    // The same object tells whoever looks at the values that nothing changed.
+                    run.values[i] = values[i];
+                }
             } else {
                 run.values[i] = values[i];
             }
@@ -153,11 +157,11 @@ public final class Evaluation {
 
     /** The values of a node's inputs, as its operation sees them; asking for one that has none is a fault that was told. */
     public Values inputsOf(Handle<?> handle) {
-        Definition<?> definition = graph.definition(handle);
+        int node = handle.index();
         return new Values() {
             @Override
             public Object get(int input) {
-                Object value = values[definition.inputs().get(input).index()];
+                Object value = values[graph.input(node, input)];
                 if (value instanceof Missing) {
                     throw Fault.told();
                 }
@@ -166,8 +170,7 @@ public final class Evaluation {
 
             @Override
             public boolean leftOut(int input) {
-                return values[definition.inputs().get(input).index()] instanceof Missing missing
-                        && missing.state() == State.LEFT_OUT;
+                return values[graph.input(node, input)] instanceof Missing missing && missing.state() == State.LEFT_OUT;
             }
 
             @Override
@@ -242,6 +245,7 @@ public final class Evaluation {
         private final Graph graph;
         private final Map<Handle<?>, Object> given;
         private final Object[] values;
+        private int node;
         private Definition<?> current;
 
         Run(Graph graph, Map<Handle<?>, Object> given) {
@@ -251,9 +255,10 @@ public final class Evaluation {
             this.current = graph.size() == 0 ? NONE : graph.definitions().get(0);
         }
 
-        void evaluate(int node) {
-            current = graph.definitions().get(node);
-            values[node] = result();
+        void evaluate(int next) {
+            node = next;
+            current = graph.definitions().get(next);
+            values[next] = result();
         }
 
         private Object result() {
@@ -285,7 +290,7 @@ public final class Evaluation {
 
         @Override
         public Object get(int input) {
-            int node = current.inputs().get(input).index();
+            int node = graph.input(this.node, input);
             Object value = values[node];
             if (value instanceof Missing) {
                 throw new Without(node);
@@ -295,8 +300,7 @@ public final class Evaluation {
 
         @Override
         public boolean leftOut(int input) {
-            return values[current.inputs().get(input).index()] instanceof Missing missing
-                    && missing.state() == State.LEFT_OUT;
+            return values[graph.input(node, input)] instanceof Missing missing && missing.state() == State.LEFT_OUT;
         }
 
         @Override

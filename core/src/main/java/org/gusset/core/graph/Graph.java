@@ -10,8 +10,16 @@ import org.jspecify.annotations.Nullable;
 public final class Graph {
     private final List<Definition<?>> definitions;
 
+    /** The indexes of each node's inputs: asked for so often that two look-ups would be seen. */
+    private final int[][] inputs;
+
     private Graph(List<Definition<?>> definitions) {
         this.definitions = List.copyOf(definitions);
+        this.inputs = new int[definitions.size()][];
+        for (int i = 0; i < inputs.length; i++) {
+            inputs[i] =
+                    definitions.get(i).inputs().stream().mapToInt(Handle::index).toArray();
+        }
     }
 
     public List<Definition<?>> definitions() {
@@ -24,6 +32,11 @@ public final class Graph {
 
     public Definition<?> definition(Handle<?> handle) {
         return definitions.get(handle.index());
+    }
+
+    /** The index of the node that is an input of another. */
+    public int input(int node, int input) {
+        return inputs[node][input];
     }
 
     /** Every definition on a line of its own: the same text for the same graph, if its operations are records. */

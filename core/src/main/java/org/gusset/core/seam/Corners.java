@@ -1,7 +1,9 @@
 package org.gusset.core.seam;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import org.gusset.core.geometry.Point;
 
 /** Corners of pieces, and which of them seams bring together: union-find without ranks, since there are few. */
@@ -17,8 +19,43 @@ final class Corners {
     private final List<Corner> corners = new ArrayList<>();
     private final List<Integer> parents = new ArrayList<>();
 
+    /** The corners at the start and the end of each run. */
+    private final Map<Run, int[]> ends = new IdentityHashMap<>();
+
+    Corners(List<Walk> walks) {
+        for (Walk walk : walks) {
+            for (Run run : walk.runs()) {
+                ends.put(run, new int[] {
+                    of(run.piece(), run.path().start()),
+                    of(run.piece(), run.path().end())
+                });
+            }
+        }
+    }
+
+    /** The numbers of the corners at the ends of all runs: alike for walks whose edges meet in the same places. */
+    List<Integer> numbers(List<Walk> walks) {
+        List<Integer> numbers = new ArrayList<>();
+        for (Walk walk : walks) {
+            for (Run run : walk.runs()) {
+                for (int corner : endsOf(run)) {
+                    numbers.add(corner);
+                }
+            }
+        }
+        return numbers;
+    }
+
+    private int[] endsOf(Run run) {
+        int[] own = ends.get(run);
+        if (own == null) {
+            throw new IllegalArgumentException(run.words() + " is of no walk");
+        }
+        return own;
+    }
+
     /** The number of a corner. */
-    int of(String piece, Point at) {
+    private int of(String piece, Point at) {
         for (int i = 0; i < corners.size(); i++) {
             Corner corner = corners.get(i);
             if (corner.piece().equals(piece) && corner.at().distance(at) <= ONE) {
@@ -50,16 +87,23 @@ final class Corners {
 
     /** The corner at which an edge begins as it is sewn. */
     int start(WalkedSide.Leg leg) {
-        return of(leg.run().piece(), leg.start());
+        return endsOf(leg.run())[leg.reversed() ? 1 : 0];
     }
 
     /** The corner at which it ends. */
     int end(WalkedSide.Leg leg) {
-        return of(leg.run().piece(), leg.end());
+        return endsOf(leg.run())[leg.reversed() ? 0 : 1];
     }
 
     void join(int one, int other) {
         parents.set(root(one), root(other));
+    }
+
+    /** Takes all joins back. */
+    void part() {
+        for (int i = 0; i < parents.size(); i++) {
+            parents.set(i, i);
+        }
     }
 
     boolean joined(int one, int other) {

@@ -3,7 +3,9 @@ package org.gusset.core.seam;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.gusset.core.pattern.Edge;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Finds which end of one side of a seam comes to which end of the other, and which way each edge runs. A draft names edges, not
@@ -34,29 +36,89 @@ final class Directions {
     /** Both sides of a seam, beginning at the same end. */
     record Pair(WalkedSide first, WalkedSide second) {}
 
-    /** The pairs for all seams, in order. */
-    List<Pair> of(List<Walk> walks) {
+    /**
+     * What was found.
+     *
+     * @param walks the seams
+     * @param pairs the pairs for all seams, in order
+     * @param order in which order they were found, which is the order in which they joined corners
+     * @param together what each brought together, in the order in which they were found
+     * @param corners the corners that all this speaks of
+     */
+    record Found(
+            List<Walk> walks,
+            List<Pair> pairs,
+            List<Integer> order,
+            List<List<Corners.Together>> together,
+            List<Integer> corners) {}
+
+    /**
+     * The pairs for all seams.
+     *
+     * @param before what was found before, if anything was
+     * @param same the walks that are the same as before, along the same pieces
+     */
+    Found of(List<Walk> walks, @Nullable Found before, Set<Walk> same) {
+        if (before != null
+                && before.pairs().size() == walks.size()
+                && before.corners().equals(corners.numbers(walks))) {
+            Found again = again(walks, before, same);
+            if (again != null) {
+                return again;
+            }
+            corners.part();
+        }
+        return anew(walks);
+    }
+
+    /** Goes the same way as before and looks only at seams that changed; null if one of them joins other corners than before. */
+    private @Nullable Found again(List<Walk> walks, Found before, Set<Walk> same) {
+        List<Pair> pairs = new ArrayList<>(before.pairs());
+        for (int k = 0; k < before.order().size(); k++) {
+            int i = before.order().get(k);
+            List<Corners.Together> together = before.together().get(k);
+            if (!(same.contains(walks.get(i)) && walks.get(i) == before.walks().get(i))) {
+                Pair pair = best(walks.get(i));
+                pairs.set(i, pair);
+                if (!corners.together(pair.first(), pair.second()).equals(together)) {
+                    return null;
+                }
+            }
+            together.forEach(t -> corners.join(t.one(), t.other()));
+        }
+        return new Found(List.copyOf(walks), List.copyOf(pairs), before.order(), before.together(), before.corners());
+    }
+
+    private Found anew(List<Walk> walks) {
         List<Optional<Pair>> found = new ArrayList<>();
+        List<Integer> order = new ArrayList<>();
+        List<List<Corners.Together>> all = new ArrayList<>();
         walks.forEach(w -> found.add(Optional.empty()));
-        int left = walks.size();
         boolean waits = true;
-        while (left > 0) {
+        while (order.size() < walks.size()) {
             boolean moved = false;
             for (int i = 0; i < walks.size(); i++) {
                 Walk walk = walks.get(i);
                 boolean ready = !waits || (ready(walk.first()) && ready(walk.second()));
                 if (found.get(i).isEmpty() && ready) {
                     Pair pair = best(walk);
-                    corners.together(pair.first(), pair.second()).forEach(t -> corners.join(t.one(), t.other()));
+                    List<Corners.Together> together = corners.together(pair.first(), pair.second());
+                    together.forEach(t -> corners.join(t.one(), t.other()));
                     found.set(i, Optional.of(pair));
-                    left--;
+                    order.add(i);
+                    all.add(together);
                     moved = true;
                     waits = true;
                 }
             }
             waits = moved;
         }
-        return found.stream().map(Optional::orElseThrow).toList();
+        return new Found(
+                List.copyOf(walks),
+                found.stream().map(Optional::orElseThrow).toList(),
+                List.copyOf(order),
+                List.copyOf(all),
+                corners.numbers(walks));
     }
 
     /** True if every two edges in a row can be joined. */

@@ -1,8 +1,5 @@
 package org.gusset.core.seam;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -70,67 +67,6 @@ public record Sewing(
 
     /** Walks all seams and looks for what is wrong. */
     public static Sewing of(List<Piece> pieces, List<Walk> walks, Known known) {
-        Map<String, Piece> named = new LinkedHashMap<>();
-        pieces.forEach(p -> named.put(p.name(), p));
-        Sides sides = new Sides(named);
-        Corners corners = new Corners();
-        List<Directions.Pair> pairs = new Directions(sides, corners).of(walks);
-        SeamFindings match = new SeamFindings(named, known.strips());
-        Truing truing = new Truing(sides, known.pointed());
-        Hands hands = new Hands(sides);
-        GrainChecks grain = new GrainChecks(sides, known.places());
-        FlatHead head = new FlatHead(sides);
-        UnmarkedHeads heads = new UnmarkedHeads(sides);
-        Buttoning buttoning = new Buttoning(known.places());
-        TurnedAllowances turned = new TurnedAllowances(known.places());
-        Set<Sides.Sewn> sewn = new LinkedHashSet<>();
-        List<SewnSeam> seams = new ArrayList<>();
-        List<Finding> findings = new ArrayList<>();
-        List<Diagnostic> wrong = new ArrayList<>();
-        for (int i = 0; i < walks.size(); i++) {
-            Directions.Pair pair = pairs.get(i);
-            Stretches stretches = new Stretches(walks.get(i), pair);
-            SewnSeam seam = new SewnSeam(
-                    walks.get(i),
-                    pair.first(),
-                    pair.second(),
-                    sides.marks(pair.first()),
-                    sides.marks(pair.second()),
-                    sides.allowance(walks.get(i).first()),
-                    sides.allowance(walks.get(i).second()),
-                    stretches.of());
-            seams.add(seam);
-            Finding finding = match.of(seam, stretches.diagnostics());
-            findings.add(finding);
-            if (finding.verdict() == Finding.Verdict.PASSED) {
-                // Where the lengths are off, notches are too: one slip, one message.
-                wrong.addAll(new NotchPairs(seam).wrong());
-            }
-            wrong.addAll(truing.meetings(seam));
-            wrong.addAll(hands.wrong(seam));
-            wrong.addAll(grain.wrong(seam));
-            wrong.addAll(head.wrong(seam));
-            wrong.addAll(heads.wrong(seam));
-            wrong.addAll(turned.pressedOpen(seam, sides));
-            seam.walk().runs().forEach(r -> sides.sewn(r).ifPresent(sewn::add));
-        }
-        pieces.forEach(p -> wrong.addAll(truing.folds(p, known.places().getOrDefault(p.name(), Place.nowhere()))));
-        pieces.forEach(p -> wrong.addAll(grain.wrong(p)));
-        pieces.forEach(p -> wrong.addAll(buttoning.wrong(p)));
-        wrong.addAll(turned.hems(pieces, sewn));
-        LonePieces lone = new LonePieces(pieces, seams, known);
-        wrong.addAll(lone.wrong(pieces));
-        wrong.addAll(Lookalikes.of(seams));
-        wrong.addAll(new Bookkeeping(sides, known.places()).wrong(pieces, seams, known.inner(), lone));
-        wrong.addAll(new MissingHands(sides).wrong(seams));
-        SewingOrder.Found order = new SewingOrder(seams, corners, sides).found();
-        wrong.addAll(order.wrong());
-        List<List<String>> needs = new ArrayList<>();
-        for (Set<Integer> before : order.needs()) {
-            Set<String> names = new LinkedHashSet<>();
-            before.forEach(b -> names.add(seams.get(b).name()));
-            needs.add(List.copyOf(names));
-        }
-        return new Sewing(seams, findings, needs, wrong, Hem.of(pieces, sewn));
+        return WalkedSeams.of(pieces, walks, known).sewing();
     }
 }

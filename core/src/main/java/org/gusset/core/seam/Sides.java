@@ -6,6 +6,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.gusset.core.geometry.Point;
 import org.gusset.core.geometry.Position;
 import org.gusset.core.pattern.Edge;
@@ -23,6 +24,17 @@ final class Sides {
 
     Sides(Map<String, Piece> pieces) {
         this.pieces = pieces;
+    }
+
+    /** With what is known of the runs of walks that are the same as before, along the same pieces. */
+    Sides(Map<String, Piece> pieces, Sides before, Set<Walk> same) {
+        this(pieces);
+        for (Walk walk : same) {
+            for (Run run : walk.runs()) {
+                Optional.ofNullable(before.notches.get(run)).ifPresent(found -> notches.put(run, found));
+                Optional.ofNullable(before.edges.get(run)).ifPresent(found -> edges.put(run, found));
+            }
+        }
     }
 
     Optional<Piece> piece(String name) {
