@@ -130,7 +130,7 @@ public final class PlainBatch {
         } catch (ExecutionException e) {
             Throwable cause = e.getCause();
             throw new BatchException(
-                    "A part could not be written (" + (cause == null ? e : cause)
+                    "A part could not be written (" + BatchFolder.reason(cause == null ? e : cause)
                             + "); finished parts are kept, run the batch again to go on.",
                     e);
         }
@@ -146,6 +146,20 @@ public final class PlainBatch {
             throws IOException {
         Path bodies = folder.bodies(part);
         Path aside = folder.setAside(part);
+        try {
+            Totals totals = written(bodies, aside, rows, from, fitter, done);
+            BatchFolder.move(bodies);
+            BatchFolder.move(aside);
+            BatchFolder.write(folder.totals(part), totals.words());
+        } finally {
+            BatchFolder.drop(bodies);
+            BatchFolder.drop(aside);
+        }
+    }
+
+    private Totals written(
+            Path bodies, Path aside, List<BodyTable.RawRow> rows, BodyTable from, RowFitter fitter, AtomicLong done)
+            throws IOException {
         Totals totals = new Totals();
         Files.deleteIfExists(BatchFolder.beside(bodies));
         try (CarpetWriter<BodyResult> fitted = new CarpetWriter.Builder<>(
@@ -172,9 +186,7 @@ public final class PlainBatch {
                 }
             }
         }
-        BatchFolder.move(bodies);
-        BatchFolder.move(aside);
-        BatchFolder.write(folder.totals(part), totals.words());
+        return totals;
     }
 
     /** What a folder is begun with. */
