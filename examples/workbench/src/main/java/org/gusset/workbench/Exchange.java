@@ -97,7 +97,7 @@ final class Exchange {
                 throw new Refusal("`" + file + "` is no file that could be written over. Name another folder.");
             }
             if (!Files.isWritable(place)) {
-                throw new Refusal("`" + file + "` is protected from being written over, and nothing was changed."
+                throw new Refusal("`" + file + "` is protected from being written over. Nothing was changed."
                         + " Take the protection off, or name another folder.");
             }
         }

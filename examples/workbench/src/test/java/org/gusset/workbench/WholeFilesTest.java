@@ -135,9 +135,11 @@ class WholeFilesTest {
                     .isInstanceOf(Refusal.class)
                     .hasMessageContaining("the disk is full");
             isOld(disk);
+            Path filler = Files.write(disk.resolve("filler"), new byte[118_000]);
             CommandRun run = drawn(disk);
-            assertThat(run.code()).isEqualTo(ExitCodes.WRONG_USE);
             assertThat(run.err()).contains("the disk is full");
+            assertThat(run.code()).isEqualTo(ExitCodes.WRONG_USE);
+            Files.delete(filler);
             isOld(disk);
 
             assertThat(ChildRun.does("mount", "-o", "remount,ro", disk.toString()))
@@ -159,12 +161,11 @@ class WholeFilesTest {
 
     private CommandRun drawn(Path out) {
         String draft = CommandRun.file(folder, "smock.gusset", "good");
-        StringBuilder cast = new StringBuilder("measure,Pip\nchest,72 cm\n");
         return CommandRun.of(
                 "draw",
                 draft,
                 "--measures",
-                CommandRun.file(folder, "cast.csv", cast.toString()),
+                CommandRun.file(folder, "cast.csv", "measure,Pip\nchest,72 cm\n"),
                 "--paper",
                 "A4",
                 "--out",
@@ -190,6 +191,7 @@ class WholeFilesTest {
             Files.setPosixFilePermissions(home, PosixFilePermissions.fromString("rwxrwxrwx"));
             Files.setPosixFilePermissions(open, PosixFilePermissions.fromString("rwxrwxrwx"));
             Files.setPosixFilePermissions(kept, PosixFilePermissions.fromString("r--r--r--"));
+            Files.setPosixFilePermissions(closed.resolve("sheet.svg"), PosixFilePermissions.fromString("rw-rw-rw-"));
             Files.setPosixFilePermissions(closed, PosixFilePermissions.fromString("r-xr-xr-x"));
             Process run = ChildRun.of(as, Protected.class, closed.toString(), open.toString())
                     .redirectErrorStream(true)
@@ -203,7 +205,7 @@ class WholeFilesTest {
                             "`" + closed
                                     + "` cannot be written (permission denied). Nothing was changed. Name a folder that you may write to.",
                             "`" + kept
-                                    + "` is protected from being written over, and nothing was changed. Take the protection off, or name another folder.");
+                                    + "` is protected from being written over. Nothing was changed. Take the protection off, or name another folder.");
             assertThat(CommandRun.filesBelow(home)).containsExactly("closed/sheet.svg", "open/sheet.svg");
             assertThat(kept).hasContent("old");
         } finally {
