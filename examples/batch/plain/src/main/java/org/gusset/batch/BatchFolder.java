@@ -51,8 +51,10 @@ final class BatchFolder {
                 }
             }
         } catch (IOException e) {
-            throw new BatchException("The folder `" + folder + "` cannot be written (" + reason(e)
-                    + "). Name a folder that you may write to, with room in it.", e);
+            throw new BatchException(
+                    "The folder `" + folder + "` cannot be written (" + reason(e)
+                            + "). Name a folder that you may write to, with room in it.",
+                    e);
         }
     }
 
@@ -114,8 +116,9 @@ final class BatchFolder {
 
     /** Why a file could not be read or written, without the name of an exception. */
     static String reason(Throwable why) {
-        if (why instanceof UncheckedIOException unchecked && unchecked.getCause() != null) {
-            return reason(unchecked.getCause());
+        // Writers of tables wrap what the system said.
+        if (why.getCause() instanceof IOException behind) {
+            return reason(behind);
         }
         if (why instanceof AccessDeniedException) {
             return "permission denied";
@@ -160,8 +163,10 @@ final class BatchFolder {
             move(together);
             write(folder.resolve("totals.txt"), all.words());
         } catch (IOException | UncheckedIOException e) {
-            throw new BatchException("The folder `" + folder + "` cannot be finished (" + reason(e)
-                    + "). Finished parts are kept: put that right and run the batch again.", e);
+            throw new BatchException(
+                    "The folder `" + folder + "` cannot be finished (" + reason(e)
+                            + "). Finished parts are kept: put that right and run the batch again.",
+                    e);
         } finally {
             drop(together);
         }
