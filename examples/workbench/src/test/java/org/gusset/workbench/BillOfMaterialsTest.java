@@ -74,7 +74,7 @@ class BillOfMaterialsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"core", "core/assertions", "dsl", "svg-export", "examples/workbench"})
+    @ValueSource(strings = {"core", "core/assertions", "dsl", "svg-export"})
     void theBillOfAModuleHoldsJustThat(String module) throws IOException {
         Path file = ROOT.resolve(module).resolve("target/bom.json");
         assumeTrue(Files.exists(file), "there is no " + file + "; a build with -Prelease makes it");

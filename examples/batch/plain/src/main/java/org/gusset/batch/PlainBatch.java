@@ -5,6 +5,7 @@ import com.jerolba.carpet.CarpetWriter;
 import com.jerolba.carpet.io.FileSystemOutputFile;
 import java.io.BufferedWriter;
 import java.io.IOException;
+import java.io.InterruptedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -22,6 +23,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicLong;
 import org.apache.parquet.hadoop.metadata.CompressionCodecName;
 
@@ -111,7 +113,7 @@ public final class PlainBatch {
                 await(ahead.remove());
             }
         } finally {
-            workers.shutdownNow();
+            ended(workers);
         }
         Totals totals = folder.finish(parts);
         if (totals.rows() != rows || !totals.noneLost()) {
@@ -119,6 +121,16 @@ public final class PlainBatch {
                     + totals.setAside() + " were set aside. Empty the folder `" + out + "` and run the batch again.");
         }
         return totals;
+    }
+
+    /** Stops parts that are still worked on, and waits until they have taken away what they began. */
+    private static void ended(ExecutorService workers) {
+        workers.shutdownNow();
+        try {
+            workers.awaitTermination(30, TimeUnit.SECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     private static void await(Future<?> part) {
@@ -172,6 +184,9 @@ public final class PlainBatch {
                 BufferedWriter unfit = Files.newBufferedWriter(BatchFolder.beside(aside), StandardCharsets.UTF_8)) {
             unfit.write(SetAsideLines.HEADINGS + "\n");
             for (BodyTable.RawRow row : rows) {
+                if (Thread.currentThread().isInterrupted()) {
+                    throw new InterruptedIOException("the batch was stopped");
+                }
                 totals.read();
                 RowResult result = from.made(row, fitter);
                 if (result instanceof BodyResult body) {
