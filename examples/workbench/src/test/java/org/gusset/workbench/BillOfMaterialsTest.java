@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -83,18 +84,18 @@ class BillOfMaterialsTest {
         Map<String, Row> rows = page();
         String name = module.substring(module.indexOf('/') + 1);
         List<String> found = new ArrayList<>();
-        for (Object component : (List<?>) bill.get("components")) {
+        for (Object component : list(bill, "components")) {
             Map<?, ?> fields = (Map<?, ?>) component;
             String coordinates = fields.get("group") + ":" + fields.get("name");
-            if (fields.get("group").equals("org.gusset")) {
+            if ("org.gusset".equals(fields.get("group"))) {
                 continue;
             }
             found.add(coordinates);
             assertThat(rows).containsKey(coordinates);
-            Row row = rows.get(coordinates);
+            Row row = Objects.requireNonNull(rows.get(coordinates));
             assertThat(fields.get("version")).as(coordinates).isEqualTo(row.version());
             assertThat(licences(fields)).as(coordinates).isEqualTo(row.licences());
-            assertThat((List<?>) fields.get("hashes")).as(coordinates).isNotEmpty();
+            assertThat(list(fields, "hashes")).as(coordinates).isNotEmpty();
         }
         List<String> wanted = rows.entrySet().stream()
                 .filter(row -> row.getValue().modules().contains(name))
@@ -103,9 +104,13 @@ class BillOfMaterialsTest {
         assertThat(found).containsExactlyInAnyOrderElementsOf(wanted);
     }
 
+    private static List<?> list(Map<?, ?> object, String key) {
+        return (List<?>) Objects.requireNonNull(object.get(key), key);
+    }
+
     private static Set<String> licences(Map<?, ?> component) {
         Set<String> licences = new TreeSet<>();
-        for (Object choice : (List<?>) component.get("licenses")) {
+        for (Object choice : list(component, "licenses")) {
             Map<?, ?> one = (Map<?, ?>) choice;
             if (one.get("license") instanceof Map<?, ?> license) {
                 licences.add(String.valueOf(license.get("id") == null ? license.get("name") : license.get("id")));
