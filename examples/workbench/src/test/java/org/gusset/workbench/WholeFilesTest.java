@@ -155,7 +155,7 @@ class WholeFilesTest {
                                     + "` cannot be written (the disk can only be read). Nothing was changed. Name a folder that you may write to.");
             isOld(disk);
         } finally {
-            ChildRun.does("umount", disk.toString());
+            ChildRun.does("umount", "-l", disk.toString());
         }
     }
 

@@ -103,7 +103,7 @@ class PlainBatchTest {
             assertThat(smock(table, "disk/out", 1).run().words()).isEqualTo(whole.words());
             assertThat(files("disk/out")).isEqualTo(files("whole"));
         } finally {
-            does("umount", disk.toString());
+            does("umount", "-l", disk.toString());
         }
     }
 
