@@ -5,7 +5,6 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.Callable;
 import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.diagnostic.Wording;
@@ -85,11 +84,6 @@ final class FormatCommand implements Callable<Integer> {
         } catch (IOException e) {
             throw new Refusal("`" + name + "` cannot be written (" + FileBytes.reason(e) + ").");
         }
-        Path folder = file.getParent();
-        Path last = file.getFileName();
-        if (folder == null || last == null) {
-            throw new Refusal("`" + name + "` is no file.");
-        }
-        WholeFiles.write(folder, Map.of(last.toString(), text));
+        WholeFiles.replace(file, text);
     }
 }

@@ -2,18 +2,14 @@ package org.gusset.workbench;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.UUID;
 import java.util.stream.Stream;
 
-/** Writes files that belong together: all are written under other names first, and only whole ones get their own. */
+/** Writes files that belong together: all of them, or none, and none in part. */
 final class WholeFiles {
     private WholeFiles() {}
 
@@ -24,31 +20,22 @@ final class WholeFiles {
         writeBytes(folder, files);
     }
 
-    /** Writes files by name into a folder, which is made if need be. */
+    /** Writes files by name into a folder, which is made if need be. Where a name is a link, the file behind it is replaced. */
     static void writeBytes(Path folder, Map<String, byte[]> files) {
-        Map<Path, Path> parts = new LinkedHashMap<>();
-        try {
-            Files.createDirectories(folder);
-            for (String name : files.keySet()) {
-                if (Files.isDirectory(folder.resolve(name))) {
-                    throw new Refusal("`" + folder.resolve(name) + "` is a folder and stands in the way of a drawing.");
-                }
-            }
-            for (Map.Entry<String, byte[]> file : files.entrySet()) {
-                Path part = folder.resolve(".gusset-" + UUID.randomUUID() + ".part");
-                parts.put(part, folder.resolve(file.getKey()));
-                Files.write(part, file.getValue(), StandardOpenOption.CREATE_NEW);
-            }
-            for (Map.Entry<Path, Path> part : parts.entrySet()) {
-                move(part.getKey(), part.getValue());
-            }
-        } catch (IOException e) {
-            throw new Refusal("`" + folder + "` cannot be written (" + FileBytes.reason(e) + ").");
-        } finally {
-            for (Path part : parts.keySet()) {
-                remove(part);
-            }
+        Map<Path, byte[]> places = new LinkedHashMap<>();
+        files.forEach((name, bytes) -> places.put(folder.resolve(name), bytes));
+        // What is drawn can be drawn again: waiting for the disk with each sheet would be the longest part of most
+        // runs.
+        new Exchange(folder, false).write(places);
+    }
+
+    /** Writes a file over where it truly lies, and waits until the disk has it: what stood there may exist nowhere else. */
+    static void replace(Path file, String text) {
+        Path folder = file.toAbsolutePath().getParent();
+        if (folder == null) {
+            throw new Refusal("`" + file + "` is no file.");
         }
+        new Exchange(folder, true).write(Map.of(file, text.getBytes(StandardCharsets.UTF_8)));
     }
 
     /** Drawings in a folder that begin alike and were not written now, in alphabetical order. */
@@ -62,23 +49,6 @@ final class WholeFiles {
                     .toList();
         } catch (IOException e) {
             return List.of();
-        }
-    }
-
-    private static void move(Path from, Path to) throws IOException {
-        try {
-            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (AtomicMoveNotSupportedException e) {
-            Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
-        }
-    }
-
-    private static void remove(Path part) {
-        try {
-            Files.deleteIfExists(part);
-        } catch (IOException e) {
-            // A part that cannot be removed does no harm: nothing reads it.
-            return;
         }
     }
 }

@@ -4,6 +4,11 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
 import org.gusset.core.draft.Draft;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -29,11 +34,32 @@ import picocli.CommandLine.UnmatchedArgumentException;
             "Exit codes: 0 good, 1 the draft or a body has errors, 2 wrong use or unreadable files."
         })
 public final class Workbench implements Runnable {
+    private static final Map<String, Function<Bench, Object>> COMMANDS = commands();
+
     @Spec
     @SuppressWarnings("NullAway.Init")
     private CommandSpec spec;
 
     private Workbench() {}
+
+    private static Map<String, Function<Bench, Object>> commands() {
+        Map<String, Function<Bench, Object>> commands = new LinkedHashMap<>();
+        commands.put("measures", MeasuresCommand::new);
+        commands.put("draw", DrawCommand::new);
+        commands.put("check", CheckCommand::new);
+        commands.put("seams", SeamsCommand::new);
+        commands.put("chalk", ChalkCommand::new);
+        commands.put("sheet", SheetCommand::new);
+        commands.put("values", ValuesCommand::new);
+        commands.put("steps", StepsCommand::new);
+        commands.put("lesson", LessonCommand::new);
+        commands.put("grade", GradeCommand::new);
+        commands.put("sizes", SizesCommand::new);
+        commands.put("format", FormatCommand::new);
+        commands.put("lint", LintCommand::new);
+        commands.put("stress", StressCommand::new);
+        return Collections.unmodifiableMap(commands);
+    }
 
     /** The version of the library and the program. */
     static final class Version implements IVersionProvider {
@@ -45,30 +71,25 @@ public final class Workbench implements Runnable {
 
     /** Runs the command line and ends the Java machine. */
     public static void main(String[] args) {
-        PrintWriter out = new PrintWriter(new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8);
+        Outlet outlet = new Outlet(new FileOutputStream(FileDescriptor.out));
+        PrintWriter out = new PrintWriter(outlet, false, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
         int code = run(Bench.standard(), out, err, args);
         out.flush();
+        if (outlet.cutOff().isPresent()) {
+            err.println("gusset: the output could not be written whole ("
+                    + FileBytes.reason(outlet.cutOff().get()) + "). Send it somewhere else and run this again.");
+            code = ExitCodes.WRONG_USE;
+        }
         err.flush();
         System.exit(code);
     }
 
     static int run(Bench bench, PrintWriter out, PrintWriter err, String... args) {
         CommandLine line = new CommandLine(new Workbench());
-        line.addSubcommand(new MeasuresCommand(bench));
-        line.addSubcommand(new DrawCommand(bench));
-        line.addSubcommand(new CheckCommand(bench));
-        line.addSubcommand(new SeamsCommand(bench));
-        line.addSubcommand(new ChalkCommand(bench));
-        line.addSubcommand(new SheetCommand(bench));
-        line.addSubcommand(new ValuesCommand(bench));
-        line.addSubcommand(new StepsCommand(bench));
-        line.addSubcommand(new LessonCommand(bench));
-        line.addSubcommand(new GradeCommand(bench));
-        line.addSubcommand(new SizesCommand(bench));
-        line.addSubcommand(new FormatCommand(bench));
-        line.addSubcommand(new LintCommand(bench));
-        line.addSubcommand(new StressCommand(bench));
+        Function<Bench, Object> named = args.length == 0 ? null : COMMANDS.get(args[0]);
+        // One that is named is enough; help, and hints at what may be meant, need all.
+        (named == null ? COMMANDS.values() : List.of(named)).forEach(c -> line.addSubcommand(c.apply(bench)));
         for (CommandLine command : line.getSubcommands().values()) {
             command.getCommandSpec().mixinStandardHelpOptions(true);
             command.getCommandSpec().versionProvider(new Version());

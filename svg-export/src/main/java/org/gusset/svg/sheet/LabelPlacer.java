@@ -12,6 +12,7 @@ import org.gusset.core.pattern.Piece;
 import org.gusset.svg.scene.Ink;
 import org.gusset.svg.scene.Role;
 import org.gusset.svg.style.StyleTable;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Finds the place of a label: inside the piece, upright and in full size if it can be; else smaller, else along the piece; and
@@ -35,6 +36,7 @@ final class LabelPlacer {
     private final List<LabelLine> lines;
     private final Room room;
     private final StyleTable styles;
+    private final @Nullable TextBlock[][] blocks = new TextBlock[SCALES.length][FORMS.length];
 
     LabelPlacer(List<LabelLine> lines, Room room, StyleTable styles) {
         this.lines = lines;
@@ -49,7 +51,7 @@ final class LabelPlacer {
         Point centre = room.centroid();
         for (double turn : turns(piece)) {
             FreeCells cells = FreeCells.of(room, turn, CLEARANCE);
-            for (double scale : SCALES) {
+            for (int scale = 0; scale < SCALES.length; scale++) {
                 Optional<Placed> inside = inside(cells, scale, centre);
                 if (inside.isPresent()) {
                     return inside.get();
@@ -77,16 +79,13 @@ final class LabelPlacer {
         return turns;
     }
 
-    private Optional<Placed> inside(FreeCells cells, double scale, Point centre) {
-        List<TextBlock> blocks = new ArrayList<>();
-        for (double[] form : FORMS) {
-            blocks.add(TextBlock.of(lines, form[0] * scale, (int) form[1], scale, styles));
-        }
+    private Optional<Placed> inside(FreeCells cells, int scale, Point centre) {
         for (double margin : MARGINS) {
-            if (scale > 1 && margin < GENEROUS) {
+            if (SCALES[scale] > 1 && margin < GENEROUS) {
                 break;
             }
-            for (TextBlock block : blocks) {
+            for (int form = 0; form < FORMS.length; form++) {
+                TextBlock block = block(scale, form);
                 Optional<Oblong> spot = cells.nearest(block.width(), block.height(), margin, centre);
                 if (spot.isPresent()) {
                     Oblong box = spot.get();
@@ -96,6 +95,17 @@ final class LabelPlacer {
             }
         }
         return Optional.empty();
+    }
+
+    /** The words in one of the forms, set when it is first tried. */
+    private TextBlock block(int scale, int form) {
+        TextBlock block = blocks[scale][form];
+        if (block == null) {
+            double wrap = FORMS[form][0] * SCALES[scale];
+            block = TextBlock.of(lines, wrap, (int) FORMS[form][1], SCALES[scale], styles);
+            blocks[scale][form] = block;
+        }
+        return block;
     }
 
     /** Under a piece that lies, to the right of one that stands. */

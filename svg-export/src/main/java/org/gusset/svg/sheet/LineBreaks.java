@@ -57,7 +57,11 @@ final class LineBreaks {
     }
 
     private static boolean unit(String word) {
-        return UNITS.contains(word.replaceAll("[.,;:!?)]+$", ""));
+        int end = word.length();
+        while (end > 0 && ".,;:!?)".indexOf(word.charAt(end - 1)) >= 0) {
+            end--;
+        }
+        return UNITS.contains(word.substring(0, end));
     }
 
     private static boolean fraction(String word) {

@@ -96,7 +96,11 @@ public record TextBlock(List<Ink.TextLine> lines, double width, double height) {
 
     /** Parts paragraphs into columns as level as they go, without changing their order or breaking one. */
     private static List<List<Row>> split(List<List<Row>> paragraphs, int columns) {
-        double limit = paragraphs.stream().mapToDouble(TextBlock::height).sum() / columns;
+        double all = 0;
+        for (List<Row> paragraph : paragraphs) {
+            all += height(paragraph);
+        }
+        double limit = all / columns;
         List<List<Row>> split = filled(paragraphs, limit);
         while (split.size() > columns) {
             limit += 0.5;
@@ -120,6 +124,10 @@ public record TextBlock(List<Ink.TextLine> lines, double width, double height) {
     }
 
     private static double height(List<Row> rows) {
-        return rows.stream().mapToDouble(Row::height).sum();
+        double height = 0;
+        for (Row row : rows) {
+            height += row.height();
+        }
+        return height;
     }
 }

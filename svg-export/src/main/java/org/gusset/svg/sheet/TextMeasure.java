@@ -27,8 +27,12 @@ public final class TextMeasure {
 
     /** The width in mm at the most. */
     public static double width(String text, double size, boolean bold) {
-        double hundredths =
-                text.codePoints().mapToDouble(TextMeasure::hundredths).sum();
+        double hundredths = 0;
+        for (int at = 0; at < text.length(); ) {
+            int c = text.codePointAt(at);
+            hundredths += hundredths(c);
+            at += Character.charCount(c);
+        }
         return hundredths / 100 * size * (bold ? BOLD : 1);
     }
 

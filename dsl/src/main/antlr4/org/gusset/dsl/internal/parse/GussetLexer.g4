@@ -205,7 +205,8 @@ MORE_THAN: '>';
 AT_LEAST: '>=';
 
 NUMBER: DIGIT+ ('.' DIGIT+)? | DIGIT* [¼½¾⅐⅑⅒⅓⅔⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞];
-NAME: [\p{L}] [\p{L}\p{M}\p{Nd}_]*;
+// Letters, marks and digits beyond ASCII come as one of their kind (LexerText).
+NAME: LETTER (LETTER | DIGIT | [_\u0300\u0660])*;
 
 // The predicates stand behind the first quote, so that only strings pay for them.
 STRING
@@ -225,5 +226,6 @@ BLANK: [\p{White_Space}\uFEFF\u200B]+ -> skip;
 STRAY: .;
 
 fragment DIGIT: [0-9];
+fragment LETTER: [A-Za-z\u00AA];
 fragment IN_STRING: '\\' ~[\r\n] | ~["\\\r\n];
 fragment IN_CURLY: '\\' ~[\r\n] | ~["\\\r\n\u201D];

@@ -5,7 +5,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import org.antlr.v4.runtime.CharStreams;
 import org.antlr.v4.runtime.Token;
 import org.gusset.core.diagnostic.Span;
 import org.gusset.dsl.Source;
@@ -45,8 +44,7 @@ public final class Lexemes {
     /** Everything in a text, in order. What no draft may hold is there too, as single signs. */
     public static List<Lexeme> of(Source source) {
         Spans spans = new Spans(source.name(), source.text());
-        GussetLexer lexer = new GussetLexer(CharStreams.fromString(source.text()));
-        lexer.removeErrorListeners();
+        GussetLexer lexer = LexerText.lexer(source.text());
         List<Lexeme> lexemes = new ArrayList<>();
         for (Token token = lexer.nextToken(); token.getType() != Token.EOF; token = lexer.nextToken()) {
             lexemes.add(new Lexeme(token.getText(), spans.of(token)));

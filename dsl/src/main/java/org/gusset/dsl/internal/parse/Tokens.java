@@ -2,7 +2,6 @@ package org.gusset.dsl.internal.parse;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.antlr.v4.runtime.CharStreams;
 import org.antlr.v4.runtime.CommonToken;
 import org.antlr.v4.runtime.Token;
 import org.gusset.core.diagnostic.Hint;
@@ -29,8 +28,7 @@ final class Tokens {
     }
 
     List<CommonToken> read() {
-        GussetLexer lexer = new GussetLexer(CharStreams.fromString(text));
-        lexer.removeErrorListeners();
+        GussetLexer lexer = LexerText.lexer(text);
         List<CommonToken> raw = new ArrayList<>();
         for (Token token = lexer.nextToken(); token.getType() != Token.EOF; token = lexer.nextToken()) {
             if (token.getChannel() == Token.DEFAULT_CHANNEL) {

@@ -3,7 +3,6 @@ package org.gusset.dsl.internal.parse;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import org.antlr.v4.runtime.CharStreams;
 import org.antlr.v4.runtime.Token;
 
 /** Single mistakes put into a text at random, one token or the rest of one line at a time. */
@@ -30,8 +29,7 @@ final class Mistakes {
 
     Mistakes(String text) {
         this.text = text;
-        GussetLexer lexer = new GussetLexer(CharStreams.fromString(text));
-        lexer.removeErrorListeners();
+        GussetLexer lexer = LexerText.lexer(text);
         for (Token token = lexer.nextToken(); token.getType() != Token.EOF; token = lexer.nextToken()) {
             if (token.getChannel() == Token.DEFAULT_CHANNEL) {
                 int start = text.offsetByCodePoints(0, token.getStartIndex());

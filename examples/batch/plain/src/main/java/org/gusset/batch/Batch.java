@@ -5,6 +5,7 @@ import com.jerolba.carpet.io.FileSystemOutputFile;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -35,6 +36,12 @@ public final class Batch {
         return new CommandLine(new Batch()).setExecutionExceptionHandler((thrown, line, parsed) -> {
             if (thrown instanceof BatchException refusal) {
                 line.getErr().println(refusal.getMessage());
+                return 2;
+            }
+            if (thrown instanceof IOException || thrown instanceof UncheckedIOException) {
+                line.getErr()
+                        .println("The files cannot be written (" + BatchFolder.reason(thrown)
+                                + "). Nothing was changed. Name a place that you may write to, with room in it.");
                 return 2;
             }
             throw thrown;
@@ -128,27 +135,31 @@ public final class Batch {
 
     /** Writes a table of made-up bodies, whole. A Parquet row cannot be ragged: there a cell that is lacking is blank. */
     public static void write(Path table, long rows, MakeBodies crowd) throws IOException {
-        Path beside = BatchFolder.beside(table);
-        if (table.toString().endsWith(".parquet")) {
-            Files.deleteIfExists(beside);
-            try (CarpetWriter<MadeBody> out =
-                    new CarpetWriter<>(new FileSystemOutputFile(beside.toFile()), MadeBody.class)) {
-                for (long i = 0; i < rows; i++) {
-                    List<String> c = new ArrayList<>(crowd.body(i));
-                    while (c.size() < MakeBodies.HEADINGS.size()) {
-                        c.add("");
+        try {
+            Path beside = BatchFolder.beside(table);
+            if (table.toString().endsWith(".parquet")) {
+                Files.deleteIfExists(beside);
+                try (CarpetWriter<MadeBody> out =
+                        new CarpetWriter<>(new FileSystemOutputFile(beside.toFile()), MadeBody.class)) {
+                    for (long i = 0; i < rows; i++) {
+                        List<String> c = new ArrayList<>(crowd.body(i));
+                        while (c.size() < MakeBodies.HEADINGS.size()) {
+                            c.add("");
+                        }
+                        out.write(new MadeBody(c.get(0), c.get(1), c.get(2), c.get(3), c.get(4), c.get(5), c.get(6)));
                     }
-                    out.write(new MadeBody(c.get(0), c.get(1), c.get(2), c.get(3), c.get(4), c.get(5), c.get(6)));
+                }
+            } else {
+                try (BufferedWriter out = Files.newBufferedWriter(beside, StandardCharsets.UTF_8)) {
+                    out.write(CsvLine.written(MakeBodies.HEADINGS) + "\n");
+                    for (long i = 0; i < rows; i++) {
+                        out.write(CsvLine.written(crowd.body(i)) + "\n");
+                    }
                 }
             }
-        } else {
-            try (BufferedWriter out = Files.newBufferedWriter(beside, StandardCharsets.UTF_8)) {
-                out.write(CsvLine.written(MakeBodies.HEADINGS) + "\n");
-                for (long i = 0; i < rows; i++) {
-                    out.write(CsvLine.written(crowd.body(i)) + "\n");
-                }
-            }
+            BatchFolder.move(table);
+        } finally {
+            BatchFolder.drop(table);
         }
-        BatchFolder.move(table);
     }
 }

@@ -3,10 +3,16 @@ package org.gusset.batch;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -45,7 +51,10 @@ final class BatchFolder {
                 }
             }
         } catch (IOException e) {
-            throw new BatchException("The folder `" + folder + "` cannot be written: " + e.getMessage() + ".", e);
+            throw new BatchException(
+                    "The folder `" + folder + "` cannot be written (" + reason(e)
+                            + "). Name a folder that you may write to, with room in it.",
+                    e);
         }
     }
 
@@ -74,7 +83,11 @@ final class BatchFolder {
         return place.resolveSibling(place.getFileName() + ".tmp");
     }
 
+    /** Moves what was written beside a place there, once the disk has it: a part with totals must be whole after any end. */
     static void move(Path place) throws IOException {
+        try (FileChannel written = FileChannel.open(beside(place), StandardOpenOption.WRITE)) {
+            written.force(true);
+        }
         Files.move(beside(place), place, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
     }
 
@@ -83,8 +96,43 @@ final class BatchFolder {
         StringBuilder text = new StringBuilder();
         words.forEach(
                 (name, value) -> text.append(name).append(": ").append(value).append('\n'));
-        Files.writeString(beside(place), text.toString());
-        move(place);
+        try {
+            Files.writeString(beside(place), text.toString());
+            move(place);
+        } finally {
+            drop(place);
+        }
+    }
+
+    /** Removes what lies beside a place; after a move nothing does. */
+    static void drop(Path place) {
+        try {
+            Files.deleteIfExists(beside(place));
+        } catch (IOException e) {
+            // The next run removes it.
+            return;
+        }
+    }
+
+    /** Why a file could not be read or written, without the name of an exception. */
+    static String reason(Throwable why) {
+        // Writers of tables wrap what the system said.
+        if (why.getCause() instanceof IOException behind) {
+            return reason(behind);
+        }
+        if (why instanceof AccessDeniedException) {
+            return "permission denied";
+        }
+        if (why instanceof NoSuchFileException missing) {
+            return "`" + missing.getFile() + "` is not there";
+        }
+        if (why instanceof FileAlreadyExistsException there) {
+            return "`" + there.getFile() + "` is in the way";
+        }
+        if (why instanceof FileSystemException system && system.getReason() != null) {
+            return system.getReason();
+        }
+        return why.getMessage() == null ? why.getClass().getSimpleName() : why.getMessage();
     }
 
     static Map<String, String> words(Path file) throws IOException {
@@ -115,7 +163,12 @@ final class BatchFolder {
             move(together);
             write(folder.resolve("totals.txt"), all.words());
         } catch (IOException | UncheckedIOException e) {
-            throw new BatchException("The folder `" + folder + "` cannot be finished: " + e.getMessage() + ".", e);
+            throw new BatchException(
+                    "The folder `" + folder + "` cannot be finished (" + reason(e)
+                            + "). Finished parts are kept: put that right and run the batch again.",
+                    e);
+        } finally {
+            drop(together);
         }
         return all;
     }

@@ -5,6 +5,7 @@ import com.jerolba.carpet.CarpetWriter;
 import com.jerolba.carpet.io.FileSystemOutputFile;
 import java.io.BufferedWriter;
 import java.io.IOException;
+import java.io.InterruptedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -22,6 +23,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicLong;
 import org.apache.parquet.hadoop.metadata.CompressionCodecName;
 
@@ -111,7 +113,7 @@ public final class PlainBatch {
                 await(ahead.remove());
             }
         } finally {
-            workers.shutdownNow();
+            ended(workers);
         }
         Totals totals = folder.finish(parts);
         if (totals.rows() != rows || !totals.noneLost()) {
@@ -119,6 +121,16 @@ public final class PlainBatch {
                     + totals.setAside() + " were set aside. Empty the folder `" + out + "` and run the batch again.");
         }
         return totals;
+    }
+
+    /** Stops parts that are still worked on, and waits until they have taken away what they began. */
+    private static void ended(ExecutorService workers) {
+        workers.shutdownNow();
+        try {
+            workers.awaitTermination(30, TimeUnit.SECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     private static void await(Future<?> part) {
@@ -130,7 +142,7 @@ public final class PlainBatch {
         } catch (ExecutionException e) {
             Throwable cause = e.getCause();
             throw new BatchException(
-                    "A part could not be written (" + (cause == null ? e : cause)
+                    "A part could not be written (" + BatchFolder.reason(cause == null ? e : cause)
                             + "); finished parts are kept, run the batch again to go on.",
                     e);
         }
@@ -146,6 +158,20 @@ public final class PlainBatch {
             throws IOException {
         Path bodies = folder.bodies(part);
         Path aside = folder.setAside(part);
+        try {
+            Totals totals = written(bodies, aside, rows, from, fitter, done);
+            BatchFolder.move(bodies);
+            BatchFolder.move(aside);
+            BatchFolder.write(folder.totals(part), totals.words());
+        } finally {
+            BatchFolder.drop(bodies);
+            BatchFolder.drop(aside);
+        }
+    }
+
+    private Totals written(
+            Path bodies, Path aside, List<BodyTable.RawRow> rows, BodyTable from, RowFitter fitter, AtomicLong done)
+            throws IOException {
         Totals totals = new Totals();
         Files.deleteIfExists(BatchFolder.beside(bodies));
         try (CarpetWriter<BodyResult> fitted = new CarpetWriter.Builder<>(
@@ -158,6 +184,9 @@ public final class PlainBatch {
                 BufferedWriter unfit = Files.newBufferedWriter(BatchFolder.beside(aside), StandardCharsets.UTF_8)) {
             unfit.write(SetAsideLines.HEADINGS + "\n");
             for (BodyTable.RawRow row : rows) {
+                if (Thread.currentThread().isInterrupted()) {
+                    throw new InterruptedIOException("the batch was stopped");
+                }
                 totals.read();
                 RowResult result = from.made(row, fitter);
                 if (result instanceof BodyResult body) {
@@ -172,9 +201,7 @@ public final class PlainBatch {
                 }
             }
         }
-        BatchFolder.move(bodies);
-        BatchFolder.move(aside);
-        BatchFolder.write(folder.totals(part), totals.words());
+        return totals;
     }
 
     /** What a folder is begun with. */

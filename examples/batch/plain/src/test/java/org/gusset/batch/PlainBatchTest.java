@@ -3,6 +3,7 @@ package org.gusset.batch;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -82,6 +83,32 @@ class PlainBatchTest {
                         .as(line)
                         .isTrue());
         assertThat(rows).hasSize(200).allMatch(row -> row >= 2 && row <= 201);
+    }
+
+    @Test
+    void aFullDiskStopsTheBatchAndRoomLetsItGoOn() throws IOException, InterruptedException {
+        Path table = table(200, 0.2);
+        Totals whole = smock(table, "whole", 2).run();
+        Path disk = Files.createDirectory(folder.resolve("disk"));
+        assumeTrue(
+                does("mount", "-t", "tmpfs", "-o", "size=96k", "tmpfs", disk.toString()), "no right to mount a disk");
+        try {
+            assertThatThrownBy(() -> smock(table, "disk/out", 1).run())
+                    .isInstanceOf(BatchException.class)
+                    .hasMessageContaining("No space left on device")
+                    .hasMessageContaining("run the batch again to go on")
+                    .hasMessageNotContaining("Exception");
+            assertThat(files("disk/out").keySet()).noneMatch(name -> name.endsWith(".tmp"));
+            assertThat(does("mount", "-o", "remount,size=64m", disk.toString())).isTrue();
+            assertThat(smock(table, "disk/out", 1).run().words()).isEqualTo(whole.words());
+            assertThat(files("disk/out")).isEqualTo(files("whole"));
+        } finally {
+            does("umount", "-l", disk.toString());
+        }
+    }
+
+    private static boolean does(String... command) throws IOException, InterruptedException {
+        return new ProcessBuilder(command).redirectErrorStream(true).start().waitFor() == 0;
     }
 
     @Test

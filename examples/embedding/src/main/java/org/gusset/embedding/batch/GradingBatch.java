@@ -3,6 +3,7 @@ package org.gusset.embedding.batch;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.Map;
 import org.gusset.core.diagnostic.GussetException;
 import org.gusset.core.diagnostic.Outcome;
@@ -33,15 +34,25 @@ public final class GradingBatch {
             SizeChart chart = Chart.read(Path.of(args[1]));
             Map<String, String> files = SizeRun.of(draft.value().orElseThrow(), chart, Choices.none())
                     .documents();
-            // Everything is drawn before anything is written, so that a size that fails leaves no half a set behind.
+            // Everything is drawn before anything is written, and moves to its place whole.
             Path folder = Files.createDirectories(Path.of(args[2]));
             for (Map.Entry<String, String> file : files.entrySet()) {
-                Files.writeString(folder.resolve(file.getKey()), file.getValue());
+                Files.writeString(part(folder, file.getKey()), file.getValue());
+            }
+            for (String name : files.keySet()) {
+                Files.move(part(folder, name), folder.resolve(name), StandardCopyOption.REPLACE_EXISTING);
             }
             System.out.println("wrote " + String.join(", ", files.keySet()));
         } catch (GussetException e) {
             System.err.print(TextReport.of(source).all(e.diagnostics()));
             System.exit(1);
+        } catch (IOException e) {
+            System.err.println(args[1] + " cannot be read, or " + args[2] + " cannot be written: " + e.getMessage());
+            System.exit(2);
         }
+    }
+
+    private static Path part(Path folder, String name) {
+        return folder.resolve(name + ".part");
     }
 }

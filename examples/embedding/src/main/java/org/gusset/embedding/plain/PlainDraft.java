@@ -5,6 +5,7 @@ import static org.gusset.core.measure.Quantity.of;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import org.gusset.core.diagnostic.Wording;
 import org.gusset.core.draft.Choices;
 import org.gusset.core.draft.Drawing;
@@ -38,7 +39,9 @@ public final class PlainDraft {
         if (!drawing.proved()) {
             System.exit(1);
         }
-        Files.writeString(Path.of(args[0]), Svg.sheet(drawing));
+        Path sheet = Path.of(args[0]);
+        Path part = Files.writeString(Path.of(args[0] + ".part"), Svg.sheet(drawing));
+        Files.move(part, sheet, StandardCopyOption.REPLACE_EXISTING);
         System.out.println(drawing.pieces().size() + " pieces, fingerprint " + drawing.fingerprint());
     }
 }

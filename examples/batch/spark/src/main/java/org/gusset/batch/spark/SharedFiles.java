@@ -30,16 +30,24 @@ final class SharedFiles {
     /** Writes lines beside the place under a name of the writer's own, then moves the file there. */
     void write(Path place, Iterator<String> lines, String writer) throws IOException {
         Path beside = new Path(place.getParent(), "." + place.getName() + "." + writer);
-        try (BufferedWriter out =
-                new BufferedWriter(new OutputStreamWriter(files.create(beside, true), StandardCharsets.UTF_8))) {
-            while (lines.hasNext()) {
-                out.write(lines.next());
-                out.write('\n');
+        boolean done = false;
+        try {
+            try (BufferedWriter out =
+                    new BufferedWriter(new OutputStreamWriter(files.create(beside, true), StandardCharsets.UTF_8))) {
+                while (lines.hasNext()) {
+                    out.write(lines.next());
+                    out.write('\n');
+                }
             }
-        }
-        files.delete(place, false);
-        if (!files.rename(beside, place)) {
-            throw new IOException(place + " cannot be moved to its place");
+            files.delete(place, false);
+            if (!files.rename(beside, place)) {
+                throw new IOException(place + " cannot be moved to its place");
+            }
+            done = true;
+        } finally {
+            if (!done) {
+                files.delete(beside, false);
+            }
         }
     }
 
