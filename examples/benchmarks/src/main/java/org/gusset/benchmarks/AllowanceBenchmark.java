@@ -59,7 +59,8 @@ public class AllowanceBenchmark {
         deviation = deviation(low);
         Same.within("the buffer's distance from the true line", ACCURACY, 0, deviation);
         if (deviation < ACCURACY / 2) {
-            throw new IllegalStateException("the buffer is held to " + deviation + " mm, which is more than is asked for");
+            throw new IllegalStateException(
+                    "the buffer is held to " + deviation + " mm, which is more than is asked for");
         }
     }
 

@@ -56,7 +56,8 @@ public class SmockBenchmark {
             List<Notch> theirs = plain.pieces().get(i).notches();
             Same.each("notches", ours, theirs, n -> n.edge() + n.ticks().size());
             for (int n = 0; n < ours.size(); n++) {
-                Same.within("notch", Path.COINCIDE, ours.get(n).s(), theirs.get(n).s());
+                Same.within(
+                        "notch", Path.COINCIDE, ours.get(n).s(), theirs.get(n).s());
             }
         }
         Same.each("findings", drawing.findings(), plain.findings(), SmockBenchmark::told);

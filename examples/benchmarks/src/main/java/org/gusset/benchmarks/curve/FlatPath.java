@@ -3,52 +3,33 @@ package org.gusset.benchmarks.curve;
 import java.util.ArrayList;
 import java.util.List;
 import org.gusset.core.geometry.Path;
-import org.gusset.core.geometry.Point;
 import org.gusset.core.jts.JtsForms;
 import org.locationtech.jts.algorithm.LineIntersector;
 import org.locationtech.jts.algorithm.RobustLineIntersector;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
-import org.locationtech.jts.linearref.LengthIndexedLine;
 import org.locationtech.jts.noding.BasicSegmentString;
 import org.locationtech.jts.noding.MCIndexSegmentSetMutualIntersector;
 import org.locationtech.jts.noding.SegmentIntersector;
 import org.locationtech.jts.noding.SegmentString;
-import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 
 /** A path as straight pieces for JTS, with its indexes built beforehand. */
 public final class FlatPath {
     private static final GeometryFactory FACTORY = new GeometryFactory();
 
     private final LineString line;
-    private final LengthIndexedLine byLength;
-    private final IndexedFacetDistance facets;
     private final MCIndexSegmentSetMutualIntersector chains;
 
     /** @param tolerance how far the straight pieces may stray, in mm */
     public FlatPath(Path path, double tolerance) {
         line = JtsForms.lineString(path, tolerance, FACTORY);
-        byLength = new LengthIndexedLine(line);
-        facets = new IndexedFacetDistance(line);
         chains = new MCIndexSegmentSetMutualIntersector(List.of(string()));
     }
 
     /** How many points it has. */
     public int points() {
         return line.getNumPoints();
-    }
-
-    /** The stretches before and after an arc length. */
-    public LineString[] split(double s) {
-        return new LineString[] {
-            (LineString) byLength.extractLine(0, s), (LineString) byLength.extractLine(s, line.getLength())
-        };
-    }
-
-    /** The nearest point. */
-    public Coordinate nearest(Point to) {
-        return facets.nearestPoints(FACTORY.createPoint(new Coordinate(to.x(), to.y())))[0];
     }
 
     /** Where another meets it. */

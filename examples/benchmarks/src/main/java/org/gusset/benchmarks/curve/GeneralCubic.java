@@ -33,11 +33,17 @@ public final class GeneralCubic {
         x0 = c.start().x();
         x1 = 3 * (c.control1().x() - c.start().x());
         x2 = 3 * (c.start().x() - 2 * c.control1().x() + c.control2().x());
-        x3 = c.end().x() - 3 * c.control2().x() + 3 * c.control1().x() - c.start().x();
+        x3 = c.end().x()
+                - 3 * c.control2().x()
+                + 3 * c.control1().x()
+                - c.start().x();
         y0 = c.start().y();
         y1 = 3 * (c.control1().y() - c.start().y());
         y2 = 3 * (c.start().y() - 2 * c.control1().y() + c.control2().y());
-        y3 = c.end().y() - 3 * c.control2().y() + 3 * c.control1().y() - c.start().y();
+        y3 = c.end().y()
+                - 3 * c.control2().y()
+                + 3 * c.control1().y()
+                - c.start().y();
     }
 
     private double speed(double t) {

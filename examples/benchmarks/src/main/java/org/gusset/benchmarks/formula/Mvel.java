@@ -18,8 +18,7 @@ public final class Mvel implements Interpreter {
         for (DraftFormula formula : all) {
             ParserContext context = new ParserContext();
             context.setStrongTyping(true);
-            formula.variables()
-                    .forEach((name, value) -> context.addInput(name, value.getClass()));
+            formula.variables().forEach((name, value) -> context.addInput(name, value.getClass()));
             Serializable compiled = MVEL.compileExpression(formula.infix().text("Math.", true), context);
             Map<String, Object> variables = new HashMap<>(formula.variables());
             formulas.add(() -> ((Number) MVEL.executeExpression(compiled, variables)).doubleValue());

@@ -17,7 +17,8 @@ public final class Rhino implements Interpreter, AutoCloseable {
         Scriptable scope = context.initStandardObjects();
         for (DraftFormula formula : all) {
             String parameters = String.join(", ", formula.variables().keySet());
-            String text = "function f(" + parameters + ") { return " + formula.infix().text("Math.", true) + "; }";
+            String text =
+                    "function f(" + parameters + ") { return " + formula.infix().text("Math.", true) + "; }";
             Function function = context.compileFunction(scope, text, "formula", 1, null);
             Object[] values = formula.variables().values().toArray();
             formulas.add(() -> ((Number) function.call(context, scope, scope, values)).doubleValue());

@@ -152,12 +152,11 @@ final class PlainFindings {
     }
 
     private void passed(String name, Phrase figures, Tested tested) {
-        findings.add(
-                new Finding(name, Finding.Verdict.PASSED, figures, NOWHERE, Optional.empty(), List.of(tested)));
+        findings.add(new Finding(name, Finding.Verdict.PASSED, figures, NOWHERE, Optional.empty(), List.of(tested)));
     }
 
     private void failed(String name, Phrase figures, Tested tested, Diagnostic diagnostic) {
-        findings.add(new Finding(
-                name, Finding.Verdict.FAILED, figures, NOWHERE, Optional.of(diagnostic), List.of(tested)));
+        findings.add(
+                new Finding(name, Finding.Verdict.FAILED, figures, NOWHERE, Optional.of(diagnostic), List.of(tested)));
     }
 }

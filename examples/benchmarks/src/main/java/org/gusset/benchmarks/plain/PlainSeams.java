@@ -73,8 +73,7 @@ final class PlainSeams {
                 .findFirst()
                 .orElseThrow();
         boolean turned = piece.cuts().stream()
-                .anyMatch(c ->
-                        c.arrangement() == Cut.Arrangement.PAIRS || c.arrangement() == Cut.Arrangement.ON_FOLD);
+                .anyMatch(c -> c.arrangement() == Cut.Arrangement.PAIRS || c.arrangement() == Cut.Arrangement.ON_FOLD);
         return new Run("all " + name + "." + edge, name, edge, path, List.of(), piece.worn(), turned, NOWHERE);
     }
 }

@@ -59,7 +59,8 @@ public final class CanvasMarks {
             fill(shape(fill.outline()), styles.pen(fill.role()));
         } else if (ink instanceof Ink.Dot dot) {
             double r = dot.radius();
-            Ellipse2D round = new Ellipse2D.Double(dot.centre().x() - r, dot.centre().y() - r, 2 * r, 2 * r);
+            Ellipse2D round =
+                    new Ellipse2D.Double(dot.centre().x() - r, dot.centre().y() - r, 2 * r, 2 * r);
             fill(round, styles.pen(dot.role()));
         } else if (ink instanceof Ink.TextLine line) {
             text(line);
@@ -84,8 +85,8 @@ public final class CanvasMarks {
 
     private void text(Ink.TextLine line) {
         Lettering lettering = styles.lettering(line.role());
-        Font font = new Font(Font.SANS_SERIF, lettering.bold() ? Font.BOLD : Font.PLAIN, 1)
-                .deriveFont((float) line.size());
+        Font font =
+                new Font(Font.SANS_SERIF, lettering.bold() ? Font.BOLD : Font.PLAIN, 1).deriveFont((float) line.size());
         Color colour = Color.decode(lettering.colour());
         float x = (float) line.at().x();
         float y = (float) line.at().y();

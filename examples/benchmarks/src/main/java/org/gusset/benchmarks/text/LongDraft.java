@@ -95,7 +95,9 @@ public final class LongDraft {
         line("}");
         if (piece % 2 == 1) {
             String before = "Part" + (piece - 1);
-            line("seam shoulder%d = %s.shoulder to %s.shoulder within 40 cm pressed toward %s", piece, name, before, before);
+            line(
+                    "seam shoulder%d = %s.shoulder to %s.shoulder within 40 cm pressed toward %s",
+                    piece, name, before, before);
             line(
                     "check length(%s.armhole, %s.armhole) >= upper_arm - %s \"The armholes are only {length(%s.armhole)} long.\"",
                     name, before, small(), name);
@@ -108,7 +110,8 @@ public final class LongDraft {
         for (int i = 0; i < more; i++) {
             switch (random.nextInt(5)) {
                 case 0 -> line("  point extra%d = tip toward underarm by %s", i, small());
-                case 1 -> line("  let extra%d = max(%s, distance(tip, underarm) / %d)", i, small(), 2 + random.nextInt(7));
+                case 1 ->
+                    line("  let extra%d = max(%s, distance(tip, underarm) / %d)", i, small(), 2 + random.nextInt(7));
                 case 2 -> line("  line extra%d = nape right %s to hem_fold up %s", i, small(), small());
                 case 3 -> line("  let extra%d = %s if neckline is vee else neck / 5 + %s", i, small(), small());
                 default -> line("  point extra%d = where scye meets side", i);
@@ -140,5 +143,4 @@ public final class LongDraft {
     private void line(String form, Object... facts) {
         line(String.format(Locale.ROOT, form, facts));
     }
-
 }
