@@ -76,7 +76,8 @@ public class SvgBenchmark {
     public String bareLoop() {
         StringBuilder out = new StringBuilder();
         for (double number : numbers) {
-            out.append(Numbers.text(number)).append(' ');
+            Numbers.append(out, number);
+            out.append(' ');
         }
         out.setLength(out.length() - 1);
         return out.toString();
