@@ -95,8 +95,7 @@ final class Strict extends DefaultErrorStrategy {
         if (count < MOST_PASSED) {
             passed[count++] = parser.getState();
         }
-        if (!next.contains(Token.EPSILON)
-                && !next.contains(parser.getInputStream().LA(1))) {
+        if (!next.contains(parser.getInputStream().LA(1)) && !next.contains(Token.EPSILON)) {
             throw stop(parser);
         }
     }
