@@ -98,7 +98,10 @@ final class Tokens {
             switch (token.getType()) {
                 case GussetLexer.STRAY -> stray(token, read, spans.of(token));
                 case GussetLexer.UNCLOSED -> {
-                    faults.tell(SyntaxCode.UNCLOSED_STRING, spans.of(token), Hint.of("string.close", "Put a `\"` at its end."));
+                    faults.tell(
+                            SyntaxCode.UNCLOSED_STRING,
+                            spans.of(token),
+                            Hint.of("string.close", "Put a `\"` at its end."));
                     token.setType(GussetLexer.STRING);
                     token.setText(token.getText() + "\"");
                     read.add(token);
