@@ -34,11 +34,15 @@ final class NodeCosts {
 
     /** Times every node: the least of some rounds, each of many runs. */
     static NodeCosts of(Draft draft, Measurements body) {
+        return of(draft, body, ROUNDS);
+    }
+
+    static NodeCosts of(Draft draft, Measurements body, int rounds) {
         NodeCosts costs = new NodeCosts(draft, body);
-        for (int round = 0; round < ROUNDS; round++) {
+        for (int round = 0; round < rounds; round++) {
             for (int i = 0; i < costs.nanoseconds.length; i++) {
                 double took = costs.time(costs.graph.definitions().get(i));
-                costs.nanoseconds[i] = round <= ROUNDS / 2 ? took : Math.min(costs.nanoseconds[i], took);
+                costs.nanoseconds[i] = round <= rounds / 2 ? took : Math.min(costs.nanoseconds[i], took);
             }
         }
         return costs;

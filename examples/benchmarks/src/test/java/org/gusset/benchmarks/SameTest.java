@@ -74,7 +74,14 @@ class SameTest {
         assertThat(formulas).hasSizeGreaterThan(30);
         try (Rhino rhino = new Rhino(formulas)) {
             Map<String, Interpreter> all = Map.of(
-                    "exp4j", new Exp4j(formulas), "JEXL", new Jexl(formulas), "MVEL", new Mvel(formulas), "Rhino", rhino);
+                    "exp4j",
+                    new Exp4j(formulas),
+                    "JEXL",
+                    new Jexl(formulas),
+                    "MVEL",
+                    new Mvel(formulas),
+                    "Rhino",
+                    rhino);
             all.forEach((name, interpreter) -> {
                 for (int i = 0; i < formulas.size(); i++) {
                     assertThat(interpreter.formulas().get(i).value())
@@ -135,8 +142,7 @@ class SameTest {
 
     @Test
     void everyMeasureHasAShareOfTheWork() {
-        NodeCosts costs =
-                NodeCosts.of(SmockDraft.draft(), SmockDraft.measurements(SmockDraft.maren()), 2);
+        NodeCosts costs = NodeCosts.of(SmockDraft.draft(), SmockDraft.measurements(SmockDraft.maren()), 2);
         assertThat(costs.all()).isPositive();
         assertThat(costs.dependingOn("upper_arm")).isLessThan(costs.dependingOn("chest"));
         assertThat(costs.dependingOn("chest")).isLessThan(costs.all());
