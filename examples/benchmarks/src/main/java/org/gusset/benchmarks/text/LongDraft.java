@@ -13,19 +13,17 @@ public final class LongDraft {
     private static final int VALUES = 24;
 
     private final Random random;
-    private final int lines;
     private final StringBuilder text = new StringBuilder();
     private int written;
     private int piece;
 
-    private LongDraft(long seed, int lines) {
+    private LongDraft(long seed) {
         this.random = new Random(seed);
-        this.lines = lines;
     }
 
     /** The text, which is always the same for a seed and a number of lines. */
     public static String of(long seed, int lines) {
-        LongDraft draft = new LongDraft(seed, lines);
+        LongDraft draft = new LongDraft(seed);
         draft.head();
         while (draft.written < lines - 45) {
             draft.piece();
