@@ -25,6 +25,9 @@ public sealed interface Expr {
         }
 
         public String text() {
+            if (parts.size() == 1) {
+                return parts.get(0).text();
+            }
             return String.join(".", parts.stream().map(Name::text).toList());
         }
     }

@@ -161,6 +161,7 @@ public enum Role {
     public static final int SIZES = 12;
 
     private final boolean lettering;
+    private final String className = name().toLowerCase(Locale.ROOT).replace('_', '-');
 
     Role(boolean lettering) {
         this.lettering = lettering;
@@ -187,6 +188,6 @@ public enum Role {
 
     /** The role as a word for class attributes: {@code fold-bracket}. */
     public String className() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return className;
     }
 }

@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.antlr.v4.runtime.ParserRuleContext;
 import org.antlr.v4.runtime.Token;
 import org.antlr.v4.runtime.tree.TerminalNode;
@@ -84,8 +83,11 @@ final class ExprBuilder {
     // ---- conditionals and conditions
 
     Expr expr(ExprContext context) {
+        if (bare(context)) {
+            return branch(context.branch(0));
+        }
         List<Expr> branches = context.branch().stream().map(this::branch).toList();
-        return conditional(branches, context.condition(), span(context));
+        return conditional(branches, context.condition(), context);
     }
 
     Expr value(ValueContext context) {
@@ -95,21 +97,21 @@ final class ExprBuilder {
         for (int i = 0; i < all.size(); i++) {
             (i % 2 == 0 ? branches : conditions).add(all.get(i));
         }
-        return chosen(branches, conditions, span(context));
+        return chosen(branches, conditions, context);
     }
 
-    private Expr conditional(List<Expr> branches, List<ConditionContext> conditions, Span span) {
-        return chosen(branches, conditions.stream().map(this::condition).toList(), span);
+    private Expr conditional(List<Expr> branches, List<ConditionContext> conditions, ParserRuleContext context) {
+        return chosen(branches, conditions.stream().map(this::condition).toList(), context);
     }
 
     /** a if p else b if q else c: the last is what remains. */
-    private Expr chosen(List<Expr> branches, List<Expr> conditions, Span span) {
-        if (tooMany(branches.size(), span)) {
-            return new Expr.Broken(span);
+    private Expr chosen(List<Expr> branches, List<Expr> conditions, ParserRuleContext context) {
+        if (tooMany(branches.size(), context)) {
+            return new Expr.Broken(span(context));
         }
         Expr rest = branches.get(branches.size() - 1);
         for (int i = branches.size() - 2; i >= 0; i--) {
-            Span from = i == 0 ? span : branches.get(i).span().to(rest.span());
+            Span from = i == 0 ? span(context) : branches.get(i).span().to(rest.span());
             rest = new Expr.Conditional(branches.get(i), conditions.get(i), rest, from);
         }
         return rest;
@@ -126,23 +128,31 @@ final class ExprBuilder {
     }
 
     /** Counts the parts that some terms add to the statement; true, and told, if they are too many. */
-    boolean tooMany(int terms, Span span) {
+    boolean tooMany(int terms, ParserRuleContext context) {
         parts += terms - 1;
         if (parts <= budget.parts()) {
             return false;
         }
         faults.tell(
                 SyntaxCode.TOO_MANY_PARTS,
-                span,
+                span(context),
                 Hint.of("parts.name", "Give stretches of it names of their own with `let`."),
                 "most",
                 budget.parts());
         return true;
     }
 
+    /** True where a form holds one inner form alone, as most do, and nothing is to be counted or told. */
+    private boolean bare(ParserRuleContext context) {
+        return context.getChildCount() == 1 && parts <= budget.parts();
+    }
+
     Expr condition(ConditionContext context) {
         Expr left = conjunction(context.conjunction(0));
-        if (tooMany(context.conjunction().size(), span(context))) {
+        if (bare(context)) {
+            return left;
+        }
+        if (tooMany(context.conjunction().size(), context)) {
             return new Expr.Broken(span(context));
         }
         for (int i = 1; i < context.conjunction().size(); i++) {
@@ -154,7 +164,10 @@ final class ExprBuilder {
 
     private Expr conjunction(ConjunctionContext context) {
         Expr left = negation(context.negation(0));
-        if (tooMany(context.negation().size(), span(context))) {
+        if (bare(context)) {
+            return left;
+        }
+        if (tooMany(context.negation().size(), context)) {
             return new Expr.Broken(span(context));
         }
         for (int i = 1; i < context.negation().size(); i++) {
@@ -166,7 +179,10 @@ final class ExprBuilder {
 
     private Expr negation(NegationContext context) {
         Expr inner = comparison(context.comparison());
-        if (tooMany(context.NOT().size() + 1, span(context))) {
+        if (bare(context)) {
+            return inner;
+        }
+        if (tooMany(context.NOT().size() + 1, context)) {
             return new Expr.Broken(span(context));
         }
         for (int i = context.NOT().size() - 1; i >= 0; i--) {
@@ -177,7 +193,7 @@ final class ExprBuilder {
 
     private Expr comparison(ComparisonContext context) {
         Expr left = sum(context.sum(0));
-        if (context.relation().isEmpty()) {
+        if (context.getChildCount() == 1) {
             return left;
         }
         Expr right = sum(context.sum(1));
@@ -212,7 +228,10 @@ final class ExprBuilder {
 
     Expr sum(SumContext context) {
         Expr left = product(context.product(0));
-        if (tooMany(context.product().size(), span(context))) {
+        if (bare(context)) {
+            return left;
+        }
+        if (tooMany(context.product().size(), context)) {
             return new Expr.Broken(span(context));
         }
         for (int i = 1; i < context.product().size(); i++) {
@@ -229,7 +248,7 @@ final class ExprBuilder {
         GussetParser.LeadingProductContext first = context.leadingProduct();
         if (first == null) {
             return Optional.empty();
-        } else if (tooMany(1 + first.unary().size() + context.product().size(), span(context))) {
+        } else if (tooMany(1 + first.unary().size() + context.product().size(), context)) {
             return Optional.of(new Expr.Broken(span(context)));
         }
         Expr left = first.amount() != null ? amount(first.amount()) : call(first.call());
@@ -257,7 +276,10 @@ final class ExprBuilder {
 
     private Expr product(ProductContext context) {
         Expr left = unary(context.unary(0));
-        if (tooMany(context.unary().size(), span(context))) {
+        if (bare(context)) {
+            return left;
+        }
+        if (tooMany(context.unary().size(), context)) {
             return new Expr.Broken(span(context));
         }
         for (int i = 1; i < context.unary().size(); i++) {
@@ -271,7 +293,10 @@ final class ExprBuilder {
 
     Expr unary(UnaryContext context) {
         Expr inner = primary(context.primary());
-        if (tooMany(context.MINUS().size() + 1, span(context))) {
+        if (bare(context)) {
+            return inner;
+        }
+        if (tooMany(context.MINUS().size() + 1, context)) {
             return new Expr.Broken(span(context));
         }
         for (int i = context.MINUS().size() - 1; i >= 0; i--) {
@@ -281,10 +306,10 @@ final class ExprBuilder {
     }
 
     private Expr primary(PrimaryContext context) {
-        if (context.amount() != null) {
-            return amount(context.amount());
-        } else if (context.operand() != null) {
-            return operand(context.operand());
+        if (context.getChild(0) instanceof AmountContext amount) {
+            return amount(amount);
+        } else if (context.getChild(0) instanceof OperandContext operand) {
+            return operand(operand);
         } else if (context.STRING() != null) {
             Words words = texts.words(List.of(context.STRING().getSymbol()));
             return new Expr.Text(words, words.span());
@@ -293,7 +318,7 @@ final class ExprBuilder {
     }
 
     Expr amount(AmountContext context) {
-        String text = context.children.stream().map(c -> c.getText()).collect(Collectors.joining(" "));
+        String text = text(context);
         Span span = span(context);
         Quantity known = amounts.get(text);
         if (known == null) {
@@ -308,11 +333,20 @@ final class ExprBuilder {
         return new Expr.Amount(known, !context.unit().isEmpty(), span);
     }
 
+    /** What was written, with a blank between the parts. */
+    private static String text(ParserRuleContext context) {
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < context.getChildCount(); i++) {
+            text.append(i == 0 ? "" : " ").append(context.getChild(i).getText());
+        }
+        return text.toString();
+    }
+
     Expr operand(OperandContext context) {
-        if (context.call() != null) {
-            return call(context.call());
-        } else if (context.bracketed() != null) {
-            return bracketed(context.bracketed());
+        if (context.getChild(0) instanceof CallContext call) {
+            return call(call);
+        } else if (context.getChild(0) instanceof BracketedContext bracketed) {
+            return bracketed(bracketed);
         } else if (context.ORIGIN() != null) {
             return new Expr.Origin(span(context));
         }
@@ -321,6 +355,9 @@ final class ExprBuilder {
 
     Expr call(CallContext context) {
         Expr.Reference reference = reference(context.reference());
+        if (context.getChildCount() == 1) {
+            return reference;
+        }
         if (context.LPAREN() == null) {
             return new Expr.Reference(reference.parts(), context.ALL() != null, span(context));
         }
@@ -343,7 +380,7 @@ final class ExprBuilder {
     private Expr inner(InnerContext context) {
         List<Expr> branches =
                 context.innerBranch().stream().map(this::innerBranch).toList();
-        return conditional(branches, context.condition(), span(context));
+        return conditional(branches, context.condition(), context);
     }
 
     private Expr innerBranch(InnerBranchContext context) {

@@ -1,17 +1,13 @@
 package org.gusset.dsl.internal.parse;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.antlr.v4.runtime.CommonToken;
-import org.antlr.v4.runtime.CommonTokenStream;
-import org.antlr.v4.runtime.ListTokenSource;
-import org.antlr.v4.runtime.Token;
 import org.antlr.v4.runtime.atn.PredictionMode;
 
 /** Applies single rules of the grammar to stretches of tokens; each stops at the first token that does not fit. */
 final class Rules {
     private final Strict strict = new Strict();
-    private final GussetParser parser = new GussetParser(new CommonTokenStream(new ListTokenSource(List.of())));
+    private final GussetParser parser = new GussetParser(new Stretch(List.of()));
 
     Rules() {
         parser.removeErrorListeners();
@@ -21,13 +17,7 @@ final class Rules {
 
     /** The parser at the first of some tokens. */
     GussetParser over(List<CommonToken> tokens) {
-        List<Token> all = new ArrayList<>(tokens);
-        CommonToken end = new CommonToken(Token.EOF, "");
-        int last = tokens.isEmpty() ? 0 : tokens.get(tokens.size() - 1).getStopIndex() + 1;
-        end.setStartIndex(last);
-        end.setStopIndex(last - 1);
-        all.add(end);
-        parser.setTokenStream(new CommonTokenStream(new ListTokenSource(all)));
+        parser.setTokenStream(new Stretch(tokens));
         return parser;
     }
 

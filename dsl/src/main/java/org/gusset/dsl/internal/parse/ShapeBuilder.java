@@ -35,7 +35,7 @@ final class ShapeBuilder {
 
     Expr moved(Expr base, List<MoveContext> moves) {
         Expr shape = base;
-        if (!moves.isEmpty() && exprs.tooMany(moves.size() + 1, spans.of(moves.get(0)))) {
+        if (!moves.isEmpty() && exprs.tooMany(moves.size() + 1, moves.get(0))) {
             return new Expr.Broken(base.span());
         }
         for (MoveContext move : moves) {

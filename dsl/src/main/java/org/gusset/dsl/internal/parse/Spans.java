@@ -9,40 +9,57 @@ import org.gusset.core.diagnostic.Span;
 final class Spans {
     private final String source;
     private final String text;
+
+    /** The UTF-16 offset of each code point; empty where the two are the same. */
     private final int[] offsets;
+
+    private final int count;
     private final int[] lineStarts;
+
+    /** Places are asked for in about the order of the text, so the line that was found last is tried first. */
+    private int last;
 
     Spans(String source, String text) {
         this.source = source;
         this.text = text;
-        int count = text.codePointCount(0, text.length());
-        this.offsets = new int[count + 1];
-        int[] starts = new int[count + 1];
+        this.count = text.codePointCount(0, text.length());
+        boolean same = count == text.length();
+        this.offsets = same ? new int[0] : new int[count + 1];
+        int[] starts = new int[16];
         int lines = 1;
         int offset = 0;
         for (int i = 0; i < count; i++) {
-            offsets[i] = offset;
-            int point = text.codePointAt(offset);
+            int point = same ? text.charAt(i) : text.codePointAt(offset);
+            if (!same) {
+                offsets[i] = offset;
+            }
             offset += Character.charCount(point);
             boolean returned = point == '\r' && (offset >= text.length() || text.charAt(offset) != '\n');
             if (point == '\n' || returned) {
+                starts = lines < starts.length ? starts : Arrays.copyOf(starts, 2 * lines);
                 starts[lines++] = i + 1;
             }
         }
-        offsets[count] = offset;
+        if (!same) {
+            offsets[count] = offset;
+        }
         this.lineStarts = Arrays.copyOf(starts, lines);
+    }
+
+    private int offset(int codePoint) {
+        return offsets.length == 0 ? codePoint : offsets[codePoint];
     }
 
     /** The span of code points from start to end, the end exclusive. */
     Span of(int start, int end) {
-        int from = Math.max(0, Math.min(start, offsets.length - 1));
-        int to = Math.max(from, Math.min(end, offsets.length - 1));
+        int from = Math.max(0, Math.min(start, count));
+        int to = Math.max(from, Math.min(end, count));
         int line = line(from);
         int endLine = line(to);
         return new Span(
                 source,
-                offsets[from],
-                offsets[to],
+                offset(from),
+                offset(to),
                 line + 1,
                 from - lineStarts[line] + 1,
                 endLine + 1,
@@ -56,7 +73,7 @@ final class Spans {
 
     /** The end of the text. */
     Span end() {
-        return of(offsets.length - 1, offsets.length - 1);
+        return of(count, count);
     }
 
     /** The empty span before another, where something may be put in. */
@@ -83,8 +100,19 @@ final class Spans {
     }
 
     private int line(int codePoint) {
-        int found = Arrays.binarySearch(lineStarts, codePoint);
-        return found >= 0 ? found : -found - 2;
+        int line = last;
+        if (!within(line, codePoint) && !within(++line, codePoint)) {
+            int found = Arrays.binarySearch(lineStarts, codePoint);
+            line = found >= 0 ? found : -found - 2;
+        }
+        last = line;
+        return line;
+    }
+
+    private boolean within(int line, int codePoint) {
+        return line < lineStarts.length
+                && codePoint >= lineStarts[line]
+                && (line + 1 == lineStarts.length || codePoint < lineStarts[line + 1]);
     }
 
     Span of(Token token) {

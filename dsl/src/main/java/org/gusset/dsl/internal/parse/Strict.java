@@ -1,10 +1,14 @@
 package org.gusset.dsl.internal.parse;
 
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
 import org.antlr.v4.runtime.DefaultErrorStrategy;
 import org.antlr.v4.runtime.Parser;
 import org.antlr.v4.runtime.RecognitionException;
 import org.antlr.v4.runtime.Token;
 import org.antlr.v4.runtime.misc.IntervalSet;
+import org.jspecify.annotations.Nullable;
 
 /** Stops at the first token that cannot stand where it does: repairs guess wrong more often than a drafter likes. */
 final class Strict extends DefaultErrorStrategy {
@@ -12,6 +16,9 @@ final class Strict extends DefaultErrorStrategy {
 
     /** The states of the optional parts before a token, which could have taken it. */
     private final int[] passed = new int[MOST_PASSED];
+
+    /** What fits in each state, worked out when it is first asked for. */
+    private final List<@Nullable BitSet> fitting = new ArrayList<>();
 
     private int count;
     private int passedAt = -1;
@@ -57,6 +64,27 @@ final class Strict extends DefaultErrorStrategy {
         return stop;
     }
 
+    /** The types of tokens that fit in a state, as bits: asked before every part of every form. */
+    private BitSet fitting(Parser parser, int state) {
+        while (fitting.size() <= state) {
+            fitting.add(null);
+        }
+        BitSet known = fitting.get(state);
+        if (known == null) {
+            known = new BitSet();
+            for (int type : next(parser, state).toArray()) {
+                known.set(bit(type));
+            }
+            fitting.set(state, known);
+        }
+        return known;
+    }
+
+    /** The end of the text and "nothing" have negative types. */
+    private static int bit(int type) {
+        return type - Token.EPSILON;
+    }
+
     private static IntervalSet next(Parser parser, int state) {
         return parser.getInterpreter()
                 .atn
@@ -86,7 +114,7 @@ final class Strict extends DefaultErrorStrategy {
 
     @Override
     public void sync(Parser parser) {
-        IntervalSet next = next(parser, parser.getState());
+        BitSet next = fitting(parser, parser.getState());
         int at = parser.getInputStream().index();
         if (at != passedAt) {
             count = 0;
@@ -95,8 +123,7 @@ final class Strict extends DefaultErrorStrategy {
         if (count < MOST_PASSED) {
             passed[count++] = parser.getState();
         }
-        if (!next.contains(Token.EPSILON)
-                && !next.contains(parser.getInputStream().LA(1))) {
+        if (!next.get(bit(parser.getInputStream().LA(1))) && !next.get(bit(Token.EPSILON))) {
             throw stop(parser);
         }
     }

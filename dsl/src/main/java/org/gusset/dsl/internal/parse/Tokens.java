@@ -2,16 +2,25 @@ package org.gusset.dsl.internal.parse;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.antlr.v4.runtime.CharStream;
 import org.antlr.v4.runtime.CommonToken;
 import org.antlr.v4.runtime.Token;
+import org.antlr.v4.runtime.TokenFactory;
+import org.antlr.v4.runtime.TokenSource;
+import org.antlr.v4.runtime.misc.Interval;
+import org.antlr.v4.runtime.misc.Pair;
 import org.gusset.core.diagnostic.Hint;
 import org.gusset.core.diagnostic.Span;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Text to tokens. Tape fractions in front of a unit become one number, the further parts of compound lengths and "turned up" tokens
  * of their own; what cannot be read is told and taken out.
  */
 final class Tokens {
+    /** How tokens are written that are always written alike, by type; empty for the others. */
+    private static final List<String> WORDS = words();
+
     private final Spans spans;
     private final Faults faults;
     private final String text;
@@ -29,17 +38,54 @@ final class Tokens {
 
     List<CommonToken> read() {
         GussetLexer lexer = LexerText.lexer(text);
+        lexer.setTokenFactory(new Making());
         List<CommonToken> raw = new ArrayList<>();
         for (Token token = lexer.nextToken(); token.getType() != Token.EOF; token = lexer.nextToken()) {
             if (token.getChannel() == Token.DEFAULT_CHANNEL) {
-                CommonToken copy = new CommonToken(token.getType(), token.getText());
-                copy.setStartIndex(token.getStartIndex() + base);
-                copy.setStopIndex(token.getStopIndex() + base);
-                copy.setLine(spans.lineOf(copy.getStartIndex()));
-                raw.add(copy);
+                raw.add((CommonToken) token);
             }
         }
         return joined(readable(raw));
+    }
+
+    /** Makes tokens that hold their text and know their place in the whole source. */
+    private final class Making implements TokenFactory<CommonToken> {
+        @Override
+        public CommonToken create(
+                Pair<TokenSource, CharStream> from,
+                int type,
+                @Nullable String written,
+                int channel,
+                int start,
+                int stop,
+                int line,
+                int column) {
+            CommonToken token = new CommonToken(type);
+            token.setChannel(channel);
+            token.setStartIndex(start + base);
+            token.setStopIndex(stop + base);
+            if (channel == Token.DEFAULT_CHANNEL && type != Token.EOF) {
+                String word = type < WORDS.size() ? WORDS.get(type) : "";
+                token.setText(word.isEmpty() ? from.b.getText(Interval.of(start, stop)) : word);
+                token.setLine(spans.lineOf(start + base));
+            }
+            return token;
+        }
+
+        @Override
+        public CommonToken create(int type, String written) {
+            return new CommonToken(type, written);
+        }
+    }
+
+    private static List<String> words() {
+        List<String> words = new ArrayList<>();
+        for (int type = 0; type <= GussetLexer.VOCABULARY.getMaxTokenType(); type++) {
+            String literal = GussetLexer.VOCABULARY.getLiteralName(type);
+            boolean plain = literal != null && literal.indexOf('\\') < 0;
+            words.add(plain ? literal.substring(1, literal.length() - 1) : "");
+        }
+        return List.copyOf(words);
     }
 
     /** Tells of what cannot be read; what it was meant for takes its place where that is plain. */
@@ -47,27 +93,29 @@ final class Tokens {
         List<CommonToken> read = new ArrayList<>();
         for (int i = 0; i < raw.size(); i++) {
             CommonToken token = raw.get(i);
-            Span span = spans.of(token);
             switch (token.getType()) {
-                case GussetLexer.STRAY -> stray(token, read, span);
+                case GussetLexer.STRAY -> stray(token, read, spans.of(token));
                 case GussetLexer.UNCLOSED -> {
-                    faults.tell(SyntaxCode.UNCLOSED_STRING, span, Hint.of("string.close", "Put a `\"` at its end."));
+                    faults.tell(
+                            SyntaxCode.UNCLOSED_STRING,
+                            spans.of(token),
+                            Hint.of("string.close", "Put a `\"` at its end."));
                     token.setType(GussetLexer.STRING);
                     token.setText(token.getText() + "\"");
                     read.add(token);
                 }
                 case GussetLexer.INCH_MARK, GussetLexer.FOOT_MARK, GussetLexer.DEGREE_SIGN -> {
                     if (i > 0 && raw.get(i - 1).getType() == GussetLexer.NUMBER) {
-                        unitSign(token, read, span);
+                        unitSign(token, read, spans.of(token));
                     } else {
-                        stray(token, read, span);
+                        stray(token, read, spans.of(token));
                     }
                 }
                 default -> {
                     if (token.getType() == GussetLexer.STRING && token.getText().startsWith("\u201c")) {
                         faults.tell(
                                 SyntaxCode.CURLY_QUOTE,
-                                span,
+                                spans.of(token),
                                 Hint.of("quote.straight", "Use the straight quote `\"` at both ends."));
                     }
                     read.add(token);
@@ -139,6 +187,9 @@ final class Tokens {
     }
 
     private static CommonToken as(CommonToken token, int type) {
+        if (token.getType() == type) {
+            return token;
+        }
         CommonToken copy = new CommonToken(token);
         copy.setText(token.getText());
         copy.setType(type);
@@ -258,7 +309,13 @@ final class Tokens {
     }
 
     private static boolean isWhole(CommonToken token) {
-        return token.getText().chars().allMatch(c -> c >= '0' && c <= '9');
+        String written = token.getText();
+        for (int i = 0; i < written.length(); i++) {
+            if (written.charAt(i) < '0' || written.charAt(i) > '9') {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static boolean isVulgar(CommonToken token) {

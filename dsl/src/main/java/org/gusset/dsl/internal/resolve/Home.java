@@ -9,6 +9,7 @@ import java.util.Set;
 import org.gusset.dsl.syntax.DraftTree;
 import org.gusset.dsl.syntax.Expr;
 import org.gusset.dsl.syntax.Name;
+import org.gusset.dsl.syntax.Statement;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,6 +26,11 @@ final class Home {
     private final Map<String, Home> used = new LinkedHashMap<>();
     private final Map<String, Setting> settings = new LinkedHashMap<>();
 
+    /** The names of its strips, and its seams that ask for notches: asked for with every piece, so that they are gathered once. */
+    private final Set<String> strips = new HashSet<>();
+
+    private final List<Statement.Seam> notching = new ArrayList<>();
+
     /** What a file that uses this one sets a choice to, in that file's words. */
     record Setting(Name name, Expr value, Home home) {}
 
@@ -36,6 +42,14 @@ final class Home {
         this.tree = tree;
         this.scope = new Scope(this);
         tree.broken().forEach((Name name) -> broken.add(name.text()));
+        for (Statement statement : tree.statements()) {
+            if (statement instanceof Statement.Strip strip) {
+                strips.add(strip.name().text());
+            } else if (statement instanceof Statement.Seam seam
+                    && seam.matching().stream().anyMatch(m -> m.strokes() > 0)) {
+                notching.add(seam);
+            }
+        }
     }
 
     String prefix() {
@@ -64,6 +78,16 @@ final class Home {
     /** Names that are broken, or told to be missing. */
     Set<String> broken() {
         return broken;
+    }
+
+    /** True if a piece of this name is a strip. */
+    boolean isStrip(String piece) {
+        return strips.contains(piece);
+    }
+
+    /** The seams that ask for notches where they match points, in file order. */
+    List<Statement.Seam> notching() {
+        return notching;
     }
 
     /** The files that it uses, by the names it gives them. */

@@ -180,12 +180,16 @@ final class Lookup {
 
     /** The darts that open an edge, in file order. */
     List<Symbol> dartsOn(Scope scope, String edge) {
-        return scope.symbols().stream()
-                .filter(s -> edgeOf(s.statement())
-                        .filter(e -> e instanceof Expr.Reference reference
-                                && reference.text().equals(edge))
-                        .isPresent())
-                .toList();
+        List<Symbol> darts = new ArrayList<>();
+        for (Symbol symbol : scope.symbols()) {
+            Optional<Expr> opened = edgeOf(symbol.statement());
+            if (opened.isPresent()
+                    && opened.get() instanceof Expr.Reference reference
+                    && reference.text().equals(edge)) {
+                darts.add(symbol);
+            }
+        }
+        return darts;
     }
 
     /** The edge that a statement opens by a dart. */

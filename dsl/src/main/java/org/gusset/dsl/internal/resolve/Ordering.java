@@ -55,7 +55,7 @@ final class Ordering {
     private void enter(Symbol symbol) {
         open.add(symbol);
         path.addLast(symbol);
-        rest.addLast(List.copyOf(symbol.uses()).iterator());
+        rest.addLast(symbol.uses().iterator());
     }
 
     private void circle(Symbol closing) {

@@ -20,7 +20,9 @@ final class PartSeams {
     }
 
     List<CheckedDraft.Check> checks(Home home) {
-        List<PieceBody> bodies = List.copyOf(home.bodies().values());
+        List<PieceBody> bodies = home.bodies().values().stream()
+                .filter(body -> taken(body).isPresent())
+                .toList();
         List<CheckedDraft.Check> checks = new ArrayList<>();
         for (int i = 0; i < bodies.size(); i++) {
             for (PieceBody second : bodies.subList(i + 1, bodies.size())) {

@@ -311,9 +311,7 @@ public final class Resolver {
     }
 
     private static boolean isStrip(PieceBody body) {
-        return body.home().tree().statements().stream()
-                .anyMatch(s -> s instanceof Statement.Strip strip
-                        && strip.name().text().equals(body.name()));
+        return body.home().isStrip(body.name());
     }
 
     /** What a piece names and the changes it makes, in the order of its statements. */

@@ -21,15 +21,13 @@ final class SeamNotches {
     /** The notches that the seams of a piece's own file ask of it. */
     static List<Spot> of(PieceBody body) {
         List<Spot> spots = new ArrayList<>();
-        for (Statement statement : body.home().tree().statements()) {
-            if (statement instanceof Statement.Seam seam) {
-                for (Statement.Match match : seam.matching()) {
-                    if (match.strokes() > 0) {
-                        within(match.first(), seam.first(), body)
-                                .ifPresent(p -> spots.add(new Spot(p, match.strokes(), match.span())));
-                        within(match.second(), seam.second(), body)
-                                .ifPresent(p -> spots.add(new Spot(p, match.strokes(), match.span())));
-                    }
+        for (Statement.Seam seam : body.home().notching()) {
+            for (Statement.Match match : seam.matching()) {
+                if (match.strokes() > 0) {
+                    within(match.first(), seam.first(), body)
+                            .ifPresent(p -> spots.add(new Spot(p, match.strokes(), match.span())));
+                    within(match.second(), seam.second(), body)
+                            .ifPresent(p -> spots.add(new Spot(p, match.strokes(), match.span())));
                 }
             }
         }

@@ -55,6 +55,7 @@ public final class Symbol {
     private final int position;
     private final Home home;
 
+    private @Nullable String fullName;
     private Type type;
     private @Nullable Term definition;
     Progress progress = Progress.UNTOUCHED;
@@ -95,6 +96,15 @@ public final class Symbol {
 
     /** The name with the piece in front, and what a file is used as. */
     public String fullName() {
+        String known = fullName;
+        if (known == null) {
+            known = putTogether();
+            fullName = known;
+        }
+        return known;
+    }
+
+    private String putTogether() {
         if (role == Role.MEASURE || role == Role.FIT) {
             return name;
         }

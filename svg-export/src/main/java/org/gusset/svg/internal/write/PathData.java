@@ -20,8 +20,14 @@ public final class PathData {
 
     /** The path data; closed paths end with {@code Z}. */
     public static String of(Path path) {
-        StringBuilder out = new StringBuilder("M");
-        append(out, path.start());
+        StringBuilder out = new StringBuilder();
+        append(out, path);
+        return out.toString();
+    }
+
+    /** Writes the path data behind what is there. */
+    static void append(StringBuilder out, Path path) {
+        append(out.append('M'), path.start());
         for (Segment segment : path.segments()) {
             if (segment instanceof ArcSegment arc) {
                 arc(out, arc);
@@ -36,7 +42,6 @@ public final class PathData {
         if (path.closed()) {
             out.append(" Z");
         }
-        return out.toString();
     }
 
     private static void arc(StringBuilder out, ArcSegment arc) {
@@ -52,6 +57,7 @@ public final class PathData {
     }
 
     private static void append(StringBuilder out, Point point) {
-        out.append(Numbers.text(point.x())).append(' ').append(Numbers.text(point.y()));
+        Numbers.append(out, point.x());
+        Numbers.append(out.append(' '), point.y());
     }
 }

@@ -1,7 +1,7 @@
 package org.gusset.svg.internal.write;
 
-import java.util.List;
-import java.util.stream.Collectors;
+import java.util.EnumMap;
+import java.util.Map;
 import org.gusset.core.geometry.Vector;
 import org.gusset.svg.scene.Ink;
 import org.gusset.svg.scene.Role;
@@ -16,7 +16,13 @@ import org.gusset.svg.style.StyleTable;
  */
 public final class SvgWriter {
     private final StyleTable styles;
-    private final Xml xml = new Xml();
+    private final Xml xml = Xml.document();
+
+    /** The attributes of each pen that was used, since a document has many strokes and few pens. */
+    private final Map<Role, String> looks = new EnumMap<>(Role.class);
+
+    /** The class attribute of each role that was used. */
+    private final Map<Role, String> classes = new EnumMap<>(Role.class);
 
     private SvgWriter(StyleTable styles) {
         this.styles = styles;
@@ -31,21 +37,21 @@ public final class SvgWriter {
 
     private void document(Scene scene) {
         xml.begin("svg")
-                .attribute("xmlns", "http://www.w3.org/2000/svg")
-                .attribute("version", "1.1")
+                .word("xmlns", "http://www.w3.org/2000/svg")
+                .word("version", "1.1")
                 .attribute("width", Numbers.text(scene.width()) + "mm")
                 .attribute("height", Numbers.text(scene.height()) + "mm")
                 .attribute("viewBox", "0 0 " + Numbers.text(scene.width()) + " " + Numbers.text(scene.height()))
-                .attribute("role", "img")
+                .word("role", "img")
                 .attribute("aria-labelledby", "sheet-title sheet-description")
-                .attribute("font-family", "sans-serif");
+                .word("font-family", "sans-serif");
         xml.begin("title").attribute("id", "sheet-title").end(scene.title());
         xml.begin("desc").attribute("id", "sheet-description").end(scene.description());
         xml.begin("rect")
-                .attribute("class", "paper")
+                .word("class", "paper")
                 .attribute("width", scene.width())
                 .attribute("height", scene.height())
-                .attribute("fill", "#ffffff")
+                .word("fill", "#ffffff")
                 .end();
         scene.items().forEach(this::ink);
         xml.end();
@@ -55,20 +61,20 @@ public final class SvgWriter {
         if (ink instanceof Ink.Stroke stroke) {
             stroke(stroke);
         } else if (ink instanceof Ink.Fill fill) {
-            xml.begin("path")
-                    .attribute("class", fill.role().className())
-                    .attribute("d", PathData.of(fill.outline()))
-                    .attribute("fill", styles.pen(fill.role()).colour())
-                    .attribute("stroke", "none")
+            xml.begin("path");
+            role(fill.role())
+                    .attribute("d", fill.outline())
+                    .word("fill", styles.pen(fill.role()).colour())
+                    .word("stroke", "none")
                     .end();
         } else if (ink instanceof Ink.Dot dot) {
-            xml.begin("circle")
-                    .attribute("class", dot.role().className())
+            xml.begin("circle");
+            role(dot.role())
                     .attribute("cx", dot.centre().x())
                     .attribute("cy", dot.centre().y())
                     .attribute("r", dot.radius())
-                    .attribute("fill", styles.pen(dot.role()).colour())
-                    .attribute("stroke", "none")
+                    .word("fill", styles.pen(dot.role()).colour())
+                    .word("stroke", "none")
                     .end();
         } else if (ink instanceof Ink.TextLine line) {
             text(line);
@@ -80,18 +86,24 @@ public final class SvgWriter {
     }
 
     private void stroke(Ink.Stroke stroke) {
-        Pen pen = styles.pen(stroke.role());
         xml.begin("path");
         stroke.id().ifPresent(id -> xml.attribute("id", id));
         role(stroke.role())
-                .attribute("d", PathData.of(stroke.path()))
-                .attribute("fill", "none")
-                .attribute("stroke", pen.colour())
+                .attribute("d", stroke.path())
+                .attributes(looks.computeIfAbsent(stroke.role(), this::look))
+                .end();
+    }
+
+    private String look(Role role) {
+        Pen pen = styles.pen(role);
+        Xml look = Xml.attributes()
+                .word("fill", "none")
+                .word("stroke", pen.colour())
                 .attribute("stroke-width", pen.weight());
         if (!pen.dashes().isEmpty()) {
-            xml.attribute("stroke-dasharray", numbers(pen.dashes()));
+            look.attribute("stroke-dasharray", pen.dashes());
         }
-        xml.end();
+        return look.toString();
     }
 
     private void text(Ink.TextLine line) {
@@ -102,19 +114,19 @@ public final class SvgWriter {
                 .attribute("y", line.at().y())
                 .attribute("font-size", line.size());
         if (lettering.bold()) {
-            xml.attribute("font-weight", "bold");
+            xml.word("font-weight", "bold");
         }
         if (line.anchor() != Ink.Anchor.START) {
-            xml.attribute("text-anchor", line.anchor() == Ink.Anchor.MIDDLE ? "middle" : "end");
+            xml.word("text-anchor", line.anchor() == Ink.Anchor.MIDDLE ? "middle" : "end");
         }
-        String turn = Numbers.text(-line.turn());
+        String turn = line.turn() == 0 ? "0" : Numbers.text(-line.turn());
         if (!turn.equals("0")) {
             xml.attribute(
                     "transform",
                     "rotate(" + turn + " " + Numbers.text(line.at().x()) + " "
                             + Numbers.text(line.at().y()) + ")");
         }
-        xml.attribute("fill", lettering.colour()).end(line.text());
+        xml.word("fill", lettering.colour()).end(line.text());
     }
 
     private void window(Ink.Window window) {
@@ -129,7 +141,7 @@ public final class SvgWriter {
         xml.end();
         xml.begin("g")
                 .attribute("id", window.id())
-                .attribute("class", "window")
+                .word("class", "window")
                 .attribute("clip-path", "url(#" + clip + ")");
         window.items().forEach(this::ink);
         xml.end();
@@ -146,7 +158,7 @@ public final class SvgWriter {
         }
         if (!group.title().isEmpty()) {
             String titleId = group.id() + "-title";
-            xml.attribute("role", "group").attribute("aria-labelledby", titleId);
+            xml.word("role", "group").attribute("aria-labelledby", titleId);
             xml.begin("title").attribute("id", titleId).end(group.title());
         }
         if (!group.description().isEmpty()) {
@@ -157,10 +169,7 @@ public final class SvgWriter {
     }
 
     private Xml role(Role role) {
-        return xml.attribute("class", role.className());
-    }
-
-    private static String numbers(List<Double> values) {
-        return values.stream().map(Numbers::text).collect(Collectors.joining(" "));
+        return xml.attributes(classes.computeIfAbsent(
+                role, r -> Xml.attributes().word("class", r.className()).toString()));
     }
 }

@@ -3,6 +3,8 @@ package org.gusset.svg.internal.write;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -42,6 +44,24 @@ class NumbersTest {
     void whatIsNoNumberIsRefused() {
         assertThatThrownBy(() -> Numbers.text(Double.NaN)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> Numbers.text(Double.NEGATIVE_INFINITY)).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    /** Against the decimal value of the double itself, rounded half to even: java.math.BigDecimal. */
+    @Test
+    void everyNumberIsTheExactValueRounded() {
+        Random random = new Random(35);
+        for (int i = 0; i < 100_000; i++) {
+            double size = Math.pow(10, random.nextInt(16) - 5);
+            double value = (random.nextDouble() - 0.5) * size;
+            // Halves of the last digit, and their neighbours, where the rounding turns.
+            double half = (Math.floor(value * 10_000) + 0.5) / 10_000;
+            for (double near : new double[] {value, half, Math.nextUp(half), Math.nextDown(half)}) {
+                BigDecimal exact = new BigDecimal(near).setScale(4, RoundingMode.HALF_EVEN);
+                String text =
+                        exact.signum() == 0 ? "0" : exact.stripTrailingZeros().toPlainString();
+                assertThat(Numbers.text(near)).isEqualTo(text);
+            }
+        }
     }
 
     @Test

@@ -1,0 +1,5 @@
+/** Speed of the library as ratios to baselines that are measured in the same run. */
+@NullMarked
+package org.gusset.benchmarks;
+
+import org.jspecify.annotations.NullMarked;
