@@ -201,6 +201,7 @@ final class Drafting {
             List<Diagnostic> diagnostics) {
         List<Cloth> cloths = cloths(evaluation);
         StripPlanning strips = new StripPlanning(cloths);
+        OutputBound bound = new OutputBound(draft.graph().bounds());
         List<Piece> pieces = new ArrayList<>();
         List<RefusedPiece> refused = new ArrayList<>();
         List<String> leftOut = new ArrayList<>();
@@ -216,9 +217,14 @@ final class Drafting {
             Optional<Assembly.Made> made = evaluation.value(piece.made());
             made.ifPresent(m -> all.addAll(m.piece().diagnostics()));
             Optional<Piece> sound = evaluation.value(piece.sound());
-            if (sound.isPresent()) {
-                Place place = evaluation.graph().definition(piece.made()).place();
+            Place place = evaluation.graph().definition(piece.made()).place();
+            Optional<Diagnostic> tooMuch = sound.flatMap(p -> bound.refused(p, place));
+            if (tooMuch.isPresent()) {
+                all.add(tooMuch.get());
+                refused.add(new RefusedPiece(piece.name(), List.of(tooMuch.get())));
+            } else if (sound.isPresent()) {
                 pieces.add(piece.strip() ? strips.planned(sound.get(), place) : sound.get());
+                bound.lesson(piece, place);
             } else {
                 refused.add(new RefusedPiece(
                         piece.name(),
@@ -233,6 +239,7 @@ final class Drafting {
             }
         }
         all.addAll(strips.diagnostics());
+        all.addAll(bound.diagnostics());
         Sewing sewing = new SewingOf(draft, evaluation).of(pieces);
         List<Finding> findings = findings(evaluation, sewing);
         all.addAll(sewing.diagnostics());
@@ -259,6 +266,7 @@ final class Drafting {
                         findings,
                         sewing,
                         List.copyOf(sorted),
+                        bound.lessonTooLarge(),
                         fingerprint(choices)));
     }
 

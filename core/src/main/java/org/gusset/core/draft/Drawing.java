@@ -42,6 +42,7 @@ public final class Drawing {
             List<Finding> findings,
             Sewing sewing,
             List<Diagnostic> diagnostics,
+            boolean untaught,
             String fingerprint) {}
 
     Drawing(Draft draft, Evaluation evaluation, Content content) {
@@ -151,9 +152,13 @@ public final class Drawing {
 
     /**
      * How the drawing is taught, step by step, each with the shapes that it draws and the stretches that are set off for them: worked
-     * out on request.
+     * out on request. It has no stages if it would show too much, which LIM302 tells.
      */
     public Lesson lesson(LengthStyle style) {
+        if (content.untaught()) {
+            return new Lesson(
+                    List.of(), content.refused().stream().map(RefusedPiece::name).toList());
+        }
         return new Teaching(this, evaluation, style).lesson();
     }
 

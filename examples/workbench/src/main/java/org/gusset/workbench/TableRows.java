@@ -8,9 +8,12 @@ import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.gusset.core.diagnostic.Diagnostic;
+import org.gusset.core.diagnostic.Fact;
 import org.gusset.core.diagnostic.Hint;
 import org.gusset.core.diagnostic.Place;
+import org.gusset.core.measure.TableCell;
 
 /**
  * The rows of a table in text form: comma, semicolon or tab, whichever the headings use, cells quoted or not. Blank rows and
@@ -41,6 +44,14 @@ record TableRows(List<Row> rows, List<Diagnostic> diagnostics) {
         }
     }
 
+    private static final int LEAST_BUFFER = 1 << 16;
+
+    /** The most letters of a cell; names and amounts take no more. */
+    static final int LONGEST_CELL = 500;
+
+    /** The most cells of a table: room for ten thousand bodies with a hundred measures. */
+    static final int MOST_CELLS = 1_000_000;
+
     private static final char[] SEPARATORS = {',', ';', '\t'};
 
     static TableRows read(String table, String text) {
@@ -54,8 +65,19 @@ record TableRows(List<Row> rows, List<Diagnostic> diagnostics) {
                 .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .allowUnclosedQuote(false)
                 .trimWhitespacesAroundQuotes(true)
+                .maxBufferSize(Math.max(LEAST_BUFFER, text.length() + 1))
                 .ofCsvRecord(text)) {
+            long cells = 0;
             for (CsvRecord csv : reader) {
+                if (csv.getField(0).strip().startsWith("#")) {
+                    continue;
+                }
+                cells += csv.getFieldCount();
+                Optional<Diagnostic> tooMuch = tooMuch(table, csv, cells);
+                if (tooMuch.isPresent()) {
+                    diagnostics.add(tooMuch.get());
+                    break;
+                }
                 Row row = new Row(
                         csv.getStartingLineNumber(),
                         csv.getFields().stream().map(TableRows::trimmed).toList());
@@ -82,7 +104,37 @@ record TableRows(List<Row> rows, List<Diagnostic> diagnostics) {
     }
 
     private static String trimmed(String cell) {
-        return cell.replace('\u00a0', ' ').strip();
+        return TableCell.read(cell.replace('\u00a0', ' ').strip());
+    }
+
+    private static Optional<Diagnostic> tooMuch(String table, CsvRecord csv, long cells) {
+        long line = csv.getStartingLineNumber();
+        if (cells > MOST_CELLS) {
+            return Optional.of(Diagnostic.of(
+                            TableCode.TOO_MANY_CELLS,
+                            new Place.Cell(table, line, 1, ""),
+                            "table",
+                            table,
+                            "most",
+                            Fact.number(MOST_CELLS))
+                    .with(Hint.of("MEA203.hint", "Split it into smaller tables.")));
+        }
+        for (int column = 0; column < csv.getFieldCount(); column++) {
+            int length = csv.getField(column).length();
+            if (length > LONGEST_CELL) {
+                return Optional.of(Diagnostic.of(
+                                TableCode.CELL_TOO_LONG,
+                                new Place.Cell(table, line, column + 1, ""),
+                                "length",
+                                Fact.number(length),
+                                "most",
+                                Fact.number(LONGEST_CELL))
+                        .with(Hint.of(
+                                "MEA216.hint",
+                                "Look for a quotation mark or a separator that is missing before it, or for words that belong in a line after `#`.")));
+            }
+        }
+        return Optional.empty();
     }
 
     /** The separator that the first row with content has most often outside quotation marks. */
