@@ -3,7 +3,6 @@ package org.gusset.dsl;
 import java.util.List;
 import org.gusset.core.evaluate.SolveOne;
 import org.gusset.core.graph.Bounds;
-import org.gusset.core.graph.Bounds;
 
 /** What is bounded of a draft: see {@link Budget}. */
 public enum Bound {
@@ -36,7 +35,7 @@ public enum Bound {
     /** Messages about the texts. */
     MESSAGES(500, "LIM110"),
     /** Nodes of the graph, those of solves among them. */
-    NODES(1_000_000, "LIM105"),
+    NODES(500_000, "LIM105"),
     /** Points of a row. */
     ROW(1_000, "LIM201"),
     /** How often the equations of one solve may be tried. */

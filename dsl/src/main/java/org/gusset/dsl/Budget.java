@@ -68,7 +68,11 @@ public final class Budget {
     /** The bounds of an evaluation, which a draft carries with it. */
     public Bounds evaluation() {
         return new Bounds(
-                allows(Bound.STEPS), segments(), (double) allows(Bound.REACH), allows(Bound.OUTPUT), allows(Bound.PICTURES));
+                allows(Bound.STEPS),
+                segments(),
+                (double) allows(Bound.REACH),
+                allows(Bound.OUTPUT),
+                allows(Bound.PICTURES));
     }
 
     private int most(Bound bound) {

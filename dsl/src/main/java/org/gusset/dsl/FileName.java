@@ -16,7 +16,8 @@ public final class FileName {
     public static final int LONGEST = 250;
 
     /** Names that Windows takes for devices, whatever ending follows (Microsoft, Naming Files, Paths, and Namespaces). */
-    private static final Pattern DEVICE = Pattern.compile("(con|prn|aux|nul|com[0-9¹²³]|lpt[0-9¹²³]|conin\\$|conout\\$)");
+    private static final Pattern DEVICE =
+            Pattern.compile("(con|prn|aux|nul|com[0-9¹²³]|lpt[0-9¹²³]|conin\\$|conout\\$)");
 
     private static final String NO_NAME = "this cannot be the name of a file";
 
@@ -24,7 +25,9 @@ public final class FileName {
 
     /** Why something cannot be the name of a file below a draft's folder, as the end of a sentence; empty if it can. */
     public static Optional<String> objection(String written) {
-        if (written.isEmpty() || written.length() > LONGEST || written.codePoints().anyMatch(FileName::unwritten)) {
+        if (written.isEmpty()
+                || written.length() > LONGEST
+                || written.codePoints().anyMatch(FileName::unwritten)) {
             return Optional.of(NO_NAME);
         } else if (written.indexOf('\\') >= 0) {
             return Optional.of("folders are parted by `/`, not by `\\`");

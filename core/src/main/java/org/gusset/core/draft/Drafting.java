@@ -72,7 +72,10 @@ final class Drafting {
     }
 
     private static void take(Draft.Measure measure, Measurements.Entry entry, Map<Handle<?>, Object> given) {
-        if (entry.quantity().dimension().equals(measure.dimension())) {
+        Optional<Diagnostic> objection = Finite.objection(measure, entry);
+        if (entry.quantity().dimension().equals(measure.dimension()) && objection.isPresent()) {
+            given.put(measure.value(), objection.get());
+        } else if (entry.quantity().dimension().equals(measure.dimension())) {
             given.put(measure.value(), entry);
             measure.range().ifPresent(range -> given.put(range, entry));
         } else {
@@ -147,7 +150,9 @@ final class Drafting {
         if (option.kind() == Draft.Option.Kind.AMOUNT
                 && choice instanceof Choice.Amount amount
                 && amount.quantity().dimension().equals(option.dimension())) {
-            return amount.quantity().value();
+            Optional<Diagnostic> objection =
+                    Finite.objection(option.name(), amount.quantity(), Place.named(option.name()));
+            return objection.isPresent() ? objection.get() : amount.quantity().value();
         } else if (option.kind() == Draft.Option.Kind.WORD
                 && choice instanceof Choice.Word word
                 && option.words().contains(word.word())) {
@@ -199,7 +204,8 @@ final class Drafting {
             Evaluation evaluation,
             Map<Handle<?>, Object> given,
             List<Diagnostic> diagnostics) {
-        List<Cloth> cloths = cloths(evaluation);
+        List<Diagnostic> ofCloths = new ArrayList<>();
+        List<Cloth> cloths = cloths(evaluation, ofCloths);
         StripPlanning strips = new StripPlanning(cloths);
         OutputBound bound = new OutputBound(draft.graph().bounds());
         List<Piece> pieces = new ArrayList<>();
@@ -209,6 +215,7 @@ final class Drafting {
         List<Step> steps = new ArrayList<>();
         Set<Diagnostic> all = new LinkedHashSet<>(diagnostics);
         all.addAll(faults(evaluation, given));
+        all.addAll(ofCloths);
         for (Draft.PieceNodes piece : draft.pieces()) {
             if (evaluation.state(piece.sound()) == Evaluation.State.LEFT_OUT) {
                 leftOut.add(piece.name());
@@ -224,7 +231,7 @@ final class Drafting {
                 refused.add(new RefusedPiece(piece.name(), List.of(tooMuch.get())));
             } else if (sound.isPresent()) {
                 pieces.add(piece.strip() ? strips.planned(sound.get(), place) : sound.get());
-                bound.lesson(piece, place);
+                bound.lesson(piece, evaluation, place);
             } else {
                 refused.add(new RefusedPiece(
                         piece.name(),
@@ -330,13 +337,22 @@ final class Drafting {
                 Optional.empty());
     }
 
-    private List<Cloth> cloths(Evaluation evaluation) {
+    private List<Cloth> cloths(Evaluation evaluation, List<Diagnostic> told) {
         List<Cloth> cloths = new ArrayList<>();
         for (Draft.ClothNodes cloth : draft.cloths()) {
             Optional<Double> length = cloth.length().flatMap(evaluation::value);
-            evaluation
-                    .value(cloth.width())
-                    .ifPresent(w -> cloths.add(new Cloth(cloth.name(), w, length, cloth.note())));
+            Optional<Double> width = evaluation.value(cloth.width());
+            if (width.isPresent() && !(width.get() > 0)) {
+                told.add(Diagnostic.of(
+                        DraftCode.CLOTH_WITHOUT_WIDTH,
+                        evaluation.graph().definition(cloth.width()).place(),
+                        "name",
+                        cloth.name(),
+                        "width",
+                        Fact.length(width.get())));
+            } else {
+                width.ifPresent(w -> cloths.add(new Cloth(cloth.name(), w, length, cloth.note())));
+            }
         }
         return List.copyOf(cloths);
     }

@@ -157,7 +157,8 @@ public final class Drawing {
     public Lesson lesson(LengthStyle style) {
         if (content.untaught()) {
             return new Lesson(
-                    List.of(), content.refused().stream().map(RefusedPiece::name).toList());
+                    List.of(),
+                    content.refused().stream().map(RefusedPiece::name).toList());
         }
         return new Teaching(this, evaluation, style).lesson();
     }

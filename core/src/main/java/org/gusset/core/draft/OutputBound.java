@@ -8,6 +8,8 @@ import org.gusset.core.diagnostic.Fact;
 import org.gusset.core.diagnostic.Hint;
 import org.gusset.core.diagnostic.Phrase;
 import org.gusset.core.diagnostic.Place;
+import org.gusset.core.evaluate.Evaluation;
+import org.gusset.core.geometry.Path;
 import org.gusset.core.graph.Bounds;
 import org.gusset.core.pattern.Piece;
 
@@ -18,6 +20,9 @@ import org.gusset.core.pattern.Piece;
 final class OutputBound {
     /** Letters of a label that count as one mark. */
     private static final int LETTERS = 10;
+
+    /** Pairs of names and lines that count as one line: every name is kept from hiding a line. */
+    private static final int CROWDED = 5;
 
     private final Bounds bounds;
     private final List<Diagnostic> diagnostics = new ArrayList<>();
@@ -51,11 +56,17 @@ final class OutputBound {
     }
 
     /** Counts what a lesson shows of a piece, and tells once if that is too much. */
-    void lesson(Draft.PieceNodes piece, Place place) {
+    void lesson(Draft.PieceNodes piece, Evaluation evaluation, Place place) {
         // What stands outside steps comes before, between and behind them.
         long pictures = 2L * piece.steps().size() + 2;
+        long lines = piece.outline().size();
+        for (Draft.Named named : piece.named()) {
+            lines += evaluation.value(named.drawn()).orElse(null) instanceof Path path
+                    ? path.segments().size()
+                    : 1;
+        }
         boolean before = lessonTooLarge();
-        pictured += pictures * (piece.named().size() + piece.outline().size());
+        pictured += pictures * lines + lines * piece.named().size() / CROWDED;
         if (!before && lessonTooLarge()) {
             diagnostics.add(Diagnostic.of(OutputCode.NO_LESSON, place, "most", Fact.number(bounds.pictures()))
                     .with(Hint.of("lesson.fewer", "Gather what is drawn in fewer steps.")));

@@ -21,7 +21,8 @@ public record Bounds(long steps, int segments, double reach, long output, long p
     public Bounds {
         if (steps < 0 || segments < 0 || output < 0 || pictures < 0 || !(reach >= 0) || Double.isInfinite(reach)) {
             throw new IllegalArgumentException("bounds must not be negative, and the reach finite: " + steps
-                    + " steps, " + segments + " segments, a reach of " + reach + " mm, an output of " + output + ", pictures of " + pictures);
+                    + " steps, " + segments + " segments, a reach of " + reach + " mm, an output of " + output
+                    + ", pictures of " + pictures);
         }
     }
 

@@ -87,12 +87,12 @@ public final class Effort {
     public void spend(long steps) {
         if (!has(steps)) {
             exhausted = true;
-            throw new Fault(Diagnostic.of(
-                            EffortCode.TOO_MANY_STEPS, Place.nowhere(), "most", Fact.number(bounds.steps()))
-                    .with(
-                            Hint.of(
-                                    "steps.fewer",
-                                    "Look for solves within solves, for paths that are joined of many copies, and for pieces with very many edges.")));
+            throw new Fault(
+                    Diagnostic.of(EffortCode.TOO_MANY_STEPS, Place.nowhere(), "most", Fact.number(bounds.steps()))
+                            .with(
+                                    Hint.of(
+                                            "steps.fewer",
+                                            "Look for solves within solves, for paths that are joined of many copies, and for pieces with very many edges.")));
         }
         spent += steps;
     }
@@ -173,16 +173,16 @@ public final class Effort {
     public void checkSegments(long count) {
         if (count > bounds.segments()) {
             throw Fault.of(
-                    EffortCode.TOO_MANY_SEGMENTS,
-                    "count",
-                    Fact.number(count),
-                    "most",
-                    Fact.number(bounds.segments()));
+                    EffortCode.TOO_MANY_SEGMENTS, "count", Fact.number(count), "most", Fact.number(bounds.segments()));
         }
     }
 
-    /** An endless path is measured by the two points through which it was drawn. */
-    private void checkReach(Path path) {
+    /**
+     * Refuses a path that lies too far out; an endless one is measured by the two points through which it was drawn.
+     *
+     * @throws Fault if a point of it, or one from which it is drawn, lies beyond the reach
+     */
+    public void checkReach(Path path) {
         for (Segment segment : path.segments()) {
             if (segment instanceof ArcSegment arc) {
                 checkReach(arc.centre());
@@ -200,8 +200,7 @@ public final class Effort {
 
     private void checkReach(Point point) {
         if (!(Math.abs(point.x()) <= bounds.reach() && Math.abs(point.y()) <= bounds.reach())) {
-            throw new Fault(Diagnostic.of(
-                            EffortCode.OUT_OF_REACH, Place.nowhere(), "most", Fact.length(bounds.reach()))
+            throw new Fault(Diagnostic.of(EffortCode.OUT_OF_REACH, Place.nowhere(), "most", Fact.length(bounds.reach()))
                     .with(Hint.of("reach.unit", "Look for digits too many, or for a wrong unit.")));
         }
     }

@@ -8,8 +8,9 @@ import java.util.regex.Pattern;
  * {@link #read} takes off again. For words only: a number such as -3 is written as it is.
  */
 public final class TableCell {
-    private static final Pattern FORMULA = Pattern.compile("\\s*+[=+\\-@\uFF1D\uFF0B\uFF0D\uFF20|%].*+|[\\t\\r\\n].*+", Pattern.DOTALL);
-    private static final Pattern WITHIN = Pattern.compile("[,;\\t\"'][\\s\"']*+[=+\\-@\uFF1D\uFF0B\uFF0D\uFF20|%]");
+    private static final Pattern FORMULA =
+            Pattern.compile("\\s*+[=+\\-@\uFF1D\uFF0B\uFF0D\uFF20].*+|[\\t\\r\\n].*+", Pattern.DOTALL);
+    private static final Pattern WITHIN = Pattern.compile("[,;\\t\"'][\\s\"']*+[=+\\-@\uFF1D\uFF0B\uFF0D\uFF20]");
 
     private TableCell() {}
 
@@ -25,7 +26,8 @@ public final class TableCell {
 
     /** The words of a cell that {@link #written} wrote, without their apostrophe. */
     public static String read(String cell) {
-        boolean guarded = cell.startsWith("'") && FORMULA.matcher(cell.substring(1)).matches();
+        boolean guarded =
+                cell.startsWith("'") && FORMULA.matcher(cell.substring(1)).matches();
         return guarded ? cell.substring(1) : cell;
     }
 

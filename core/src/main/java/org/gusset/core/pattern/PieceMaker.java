@@ -102,6 +102,7 @@ public final class PieceMaker {
         if (laid.isEmpty()) {
             return Optional.empty();
         }
+        effort.checkReach(laid.get().line());
         List<Edge> edges = new ArrayList<>();
         for (int i = 0; i < allowances.size(); i++) {
             NamedPath edge = outline.edges().get(i);

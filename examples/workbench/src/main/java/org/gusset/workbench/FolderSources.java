@@ -93,7 +93,9 @@ final class FolderSources implements Sources {
             return Answer.none(
                     Files.isDirectory(path)
                             ? "it is a folder"
-                            : Files.isRegularFile(path) ? "it is larger than a draft can be" : "it is no file with text");
+                            : Files.isRegularFile(path)
+                                    ? "it is larger than a draft can be"
+                                    : "it is no file with text");
         }
         try {
             Source source = DraftFile.of(path.toString(), bytes.get()).source();

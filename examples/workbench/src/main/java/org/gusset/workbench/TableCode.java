@@ -24,7 +24,8 @@ public enum TableCode implements Code {
     UNKNOWN_HEADING_UNIT("MEA214", Severity.ERROR, "`{unit}` in this heading is not a unit of length or angle."),
     CELL_TOO_LONG("MEA216", Severity.ERROR, "This cell has {length} letters, and {most} are allowed."),
     TOO_MANY_CELLS("MEA217", Severity.ERROR, "{table} has more than {most} cells; from here on it is not read."),
-    TOO_MANY_MESSAGES("MEA218", Severity.ERROR, "There are more messages about {table} than {most}, and the rest is not told."),
+    TOO_MANY_MESSAGES(
+            "MEA218", Severity.ERROR, "There are more messages about {table} than {most}, and the rest is not told."),
     LEFT_OUT("MEA215", Severity.WARNING, "The column {heading} has no unit and holds no amounts; it is left out.");
 
     private final String id;

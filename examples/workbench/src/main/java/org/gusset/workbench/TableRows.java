@@ -4,6 +4,7 @@ import de.siegmar.fastcsv.reader.CommentStrategy;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.CsvRecordHandler;
 import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
@@ -57,6 +58,12 @@ record TableRows(List<Row> rows, List<Diagnostic> diagnostics) {
     static TableRows read(String table, String text) {
         List<Row> rows = new ArrayList<>();
         List<Diagnostic> diagnostics = new ArrayList<>();
+        int whole = Math.max(LEAST_BUFFER, text.length() + 1);
+        CsvRecordHandler handler = CsvRecordHandler.builder()
+                .maxFields(whole)
+                .maxFieldSize(whole)
+                .maxRecordSize(whole)
+                .build();
         try (CsvReader<CsvRecord> reader = CsvReader.builder()
                 .fieldSeparator(separator(text))
                 .commentStrategy(CommentStrategy.SKIP)
@@ -65,8 +72,8 @@ record TableRows(List<Row> rows, List<Diagnostic> diagnostics) {
                 .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .allowUnclosedQuote(false)
                 .trimWhitespacesAroundQuotes(true)
-                .maxBufferSize(Math.max(LEAST_BUFFER, text.length() + 1))
-                .ofCsvRecord(text)) {
+                .maxBufferSize(whole)
+                .build(handler, text)) {
             long cells = 0;
             for (CsvRecord csv : reader) {
                 if (csv.getField(0).strip().startsWith("#")) {
@@ -122,16 +129,18 @@ record TableRows(List<Row> rows, List<Diagnostic> diagnostics) {
         for (int column = 0; column < csv.getFieldCount(); column++) {
             int length = csv.getField(column).length();
             if (length > LONGEST_CELL) {
-                return Optional.of(Diagnostic.of(
-                                TableCode.CELL_TOO_LONG,
-                                new Place.Cell(table, line, column + 1, ""),
-                                "length",
-                                Fact.number(length),
-                                "most",
-                                Fact.number(LONGEST_CELL))
-                        .with(Hint.of(
-                                "MEA216.hint",
-                                "Look for a quotation mark or a separator that is missing before it, or for words that belong in a line after `#`.")));
+                return Optional.of(
+                        Diagnostic.of(
+                                        TableCode.CELL_TOO_LONG,
+                                        new Place.Cell(table, line, column + 1, ""),
+                                        "length",
+                                        Fact.number(length),
+                                        "most",
+                                        Fact.number(LONGEST_CELL))
+                                .with(
+                                        Hint.of(
+                                                "MEA216.hint",
+                                                "Look for a quotation mark or a separator that is missing before it, or for words that belong in a line after `#`.")));
             }
         }
         return Optional.empty();

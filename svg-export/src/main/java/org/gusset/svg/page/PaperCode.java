@@ -24,7 +24,9 @@ public enum PaperCode implements Code {
             "The paper `{paper}` is too small: margins of {margin} and the strip with the test square leave {width} by {height} for "
                     + "the pieces, and {leastWidth} by {leastHeight} are needed."),
     TOO_MANY_PAGES(
-            "LIM303", Severity.ERROR, "`{piece}` takes {count} pages; with the pieces before it that is more than {most}."),
+            "LIM303",
+            Severity.ERROR,
+            "`{piece}` takes {count} pages; with the pieces before it that is more than {most}."),
     TOO_FULL_PAGES("LIM304", Severity.ERROR, "`{piece}` has {count} lines, too many to be spread over {pages} pages.");
 
     private final String id;

@@ -30,7 +30,8 @@ final class NameLengths {
                         Fact.number(text.length()),
                         "most",
                         most);
-                token.setText(text.substring(0, text.offsetByCodePoints(0, Math.min(most, text.codePointCount(0, text.length())))));
+                token.setText(text.substring(
+                        0, text.offsetByCodePoints(0, Math.min(most, text.codePointCount(0, text.length())))));
             }
         }
         return tokens;

@@ -91,9 +91,9 @@ final class Declarations {
     private void count(long more, Span at) {
         names += more;
         if (names > budget.names()) {
-            throw new Fault(Diagnostic.of(
-                            ResolveCode.TOO_MANY_NAMES, at, "most", Fact.number(budget.names()))
-                    .with(Hint.of("names.fewer", "Make several drafts of it, or trace a piece before much is drawn in it.")));
+            throw new Fault(Diagnostic.of(ResolveCode.TOO_MANY_NAMES, at, "most", Fact.number(budget.names()))
+                    .with(Hint.of(
+                            "names.fewer", "Make several drafts of it, or trace a piece before much is drawn in it.")));
         }
     }
 

@@ -8,8 +8,8 @@ import org.gusset.core.construct.PointConstruction;
 import org.gusset.core.construct.RowConstruction;
 import org.gusset.core.construct.Telling;
 import org.gusset.core.diagnostic.Diagnostic;
-import org.gusset.core.diagnostic.Hint;
 import org.gusset.core.diagnostic.Fact;
+import org.gusset.core.diagnostic.Hint;
 import org.gusset.core.diagnostic.Span;
 import org.gusset.core.graph.Operation;
 import org.gusset.core.measure.Dimension;
@@ -20,7 +20,7 @@ import org.gusset.dsl.syntax.Words;
 /** Checks expressions: finds what names mean, and whether kinds and dimensions fit. */
 final class Expressions {
     /** Terms within terms, through all values that rest on one another, before no further value is read for them. */
-    private static final int DEEP = 1000;
+    private static final int DEEP = 500;
 
     /** The parts of sums for each node that a draft may have. */
     private static final long TERMS = 4;
@@ -63,16 +63,22 @@ final class Expressions {
     }
 
     Term term(Expr expr, Context at) {
-        if (terms++ >= TERMS * nodes + TERMS) {
-            if (terms == TERMS * nodes + TERMS + 1) {
-                messages.tell(ResolveCode.GRAPH_TOO_LARGE, expr.span(), "most", Fact.number(nodes));
-            }
+        if (used(expr)) {
             return new Term.Broken(expr.span());
         }
         depth++;
         Term term = read(expr, at);
         depth--;
         return term;
+    }
+
+    /** True if there are more parts of sums than nodes could be made of; told once. */
+    private boolean used(Expr expr) {
+        long most = TERMS * (nodes + 1L);
+        if (terms == most) {
+            messages.tell(ResolveCode.GRAPH_TOO_LARGE, expr.span(), "most", Fact.number(nodes));
+        }
+        return terms++ >= most;
     }
 
     private Term read(Expr expr, Context at) {

@@ -230,10 +230,7 @@ final class FileStatements {
         checks.addAll(new PartSeams(seams).checks(first));
         if (checks.size() > mostChecks) {
             messages.tell(Diagnostic.of(
-                            ResolveCode.TOO_MANY_CHECKS,
-                            checks.get(mostChecks).span(),
-                            "most",
-                            Fact.number(mostChecks))
+                            ResolveCode.TOO_MANY_CHECKS, checks.get(mostChecks).span(), "most", Fact.number(mostChecks))
                     .with(Hint.of("checks.fewer", "Make several drafts of it.")));
             checks.subList(mostChecks, checks.size()).clear();
         }

@@ -148,9 +148,8 @@ final class Rules {
             return new Term.Broken(span);
         }
         if (active.size() >= deepest || expressions.deep()) {
-            messages.tell(
-                    Diagnostic.of(ResolveCode.RULES_TOO_DEEP, span, "most", Fact.number(active.size()))
-                            .with(Hint.of("rules.flat", "Work out a part of it above, with `let`.")));
+            messages.tell(Diagnostic.of(ResolveCode.RULES_TOO_DEEP, span, "most", Fact.number(active.size()))
+                    .with(Hint.of("rules.flat", "Work out a part of it above, with `let`.")));
             return new Term.Broken(span);
         }
         active.addLast(symbol);

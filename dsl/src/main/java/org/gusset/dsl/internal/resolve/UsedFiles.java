@@ -68,8 +68,8 @@ final class UsedFiles {
         count++;
         Loader.Answer answer = loader.find(file, asking);
         if (answer.tooLong()) {
-            messages.tell(told(Diagnostic.of(
-                    ResolveCode.FILES_TOO_LONG, use.file().span(), "most", Fact.number(characters))));
+            messages.tell(told(
+                    Diagnostic.of(ResolveCode.FILES_TOO_LONG, use.file().span(), "most", Fact.number(characters))));
             lost(use, home);
             return;
         }
