@@ -14,7 +14,7 @@ public final class Budget {
     public static final int DEEPEST_NESTING = 256;
 
     /** More parts of one statement could exhaust the stack of a thread. */
-    public static final int MOST_PARTS = 1000;
+    public static final int MOST_PARTS = 400;
 
     /** A longer chain could exhaust the stack of a thread. */
     public static final int LONGEST_CHAIN = 300;

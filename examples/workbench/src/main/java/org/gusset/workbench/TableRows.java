@@ -83,6 +83,9 @@ record TableRows(List<Row> rows, List<Diagnostic> diagnostics) {
                 Optional<Diagnostic> tooMuch = tooMuch(table, csv, cells);
                 if (tooMuch.isPresent()) {
                     diagnostics.add(tooMuch.get());
+                    if (tooMuch.get().code().equals(TableCode.TOO_MANY_CELLS)) {
+                        rows.clear();
+                    }
                     break;
                 }
                 Row row = new Row(

@@ -2,6 +2,7 @@ package org.gusset.workbench;
 
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.IntFunction;
 import java.util.function.UnaryOperator;
@@ -199,22 +200,22 @@ final class HostileDrafts {
                 + lines(9, i -> "  join " + name + (i + 1) + " = " + name + i + ", " + name + i);
     }
 
-    /** A piece of 15 edges with 140 lines each. */
+    /** A piece of 30 edges with 70 lines each. */
     private static String ring() {
         StringBuilder edges = new StringBuilder();
-        for (int edge = 0; edge < 15; edge++) {
-            edges.append("  line l").append(edge).append(" = ").append(spoke(edge * 140));
-            for (int i = 1; i <= 140; i++) {
-                edges.append(" to ").append(spoke(edge * 140 + i));
+        for (int edge = 0; edge < 30; edge++) {
+            edges.append("  line l").append(edge).append(" = ").append(spoke(edge * 70));
+            for (int i = 1; i <= 70; i++) {
+                edges.append(" to ").append(spoke(edge * 70 + i));
             }
             edges.append('\n');
         }
-        String outline = "l0" + lines(14, i -> ", l" + (i + 1)).replace("\n", "");
+        String outline = "l0" + lines(29, i -> ", l" + (i + 1)).replace("\n", "");
         return "piece A {\n" + edges + "  outline " + outline + "\n  allow 1 cm\n  cut 1\n}\n";
     }
 
     private static String spoke(int number) {
-        return "(origin angled " + number % 2_100 * 360 + " deg / 2100 by 40 cm)";
+        return String.format(Locale.ROOT, "(origin angled %.6f deg by 40 cm)", number % 2_100 * 360 / 2_100.0);
     }
 
     private static String solves(int count) {

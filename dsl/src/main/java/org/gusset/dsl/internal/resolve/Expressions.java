@@ -20,7 +20,7 @@ import org.gusset.dsl.syntax.Words;
 /** Checks expressions: finds what names mean, and whether kinds and dimensions fit. */
 final class Expressions {
     /** Terms within terms, through all values that rest on one another, before no further value is read for them. */
-    private static final int DEEP = 500;
+    private static final int DEEP = 300;
 
     /** The parts of sums for each node that a draft may have. */
     private static final long TERMS = 4;
