@@ -1,68 +1,42 @@
 package org.gusset.dsl;
 
-import org.gusset.core.evaluate.SolveOne;
+import java.util.EnumMap;
+import java.util.Map;
+import org.gusset.core.graph.Bounds;
 
 /**
  * Bounds of what a draft may ask for, so that one from a stranger can neither fill the memory nor run for ever. Passing a bound is an
- * ordinary error, with a code that begins with LIM and the place where the draft asks for too much.
- *
- * @param characters the most UTF-16 units of a text: LIM001
- * @param nesting how deep brackets and blocks may nest, {@value #DEEPEST_NESTING} at most: LIM002
- * @param parts the most operators and moves of one statement, {@value #MOST_PARTS} at most: LIM003
- * @param chain how long a chain of values may be that each rest on one further down the text, {@value #LONGEST_CHAIN} at most:
- *     LIM101
- * @param calls the most calls of rules that a draft may unfold into: LIM102
- * @param files the most files that a draft may use, each counted as often as it is used: LIM103
- * @param pieces the most pieces, those of used files among them: LIM104
- * @param nodes the most nodes of the graph, those of solves among them: LIM105
- * @param row the most points of a row: LIM201
- * @param trials how often the equations of one solve may be tried: LIM202
+ * ordinary error, with a code that begins with LIM and the place where the draft asks for too much. Everything is counted and nothing
+ * timed, so that a draft is refused everywhere or nowhere. {@link Bound} tells what each bound counts.
  */
-public record Budget(
-        int characters,
-        int nesting,
-        int parts,
-        int chain,
-        int calls,
-        int files,
-        int pieces,
-        int nodes,
-        int row,
-        int trials) {
+public final class Budget {
     /** Deeper nesting could exhaust the stack of a thread. */
     public static final int DEEPEST_NESTING = 256;
 
     /** More parts of one statement could exhaust the stack of a thread. */
-    public static final int MOST_PARTS = 1000;
+    public static final int MOST_PARTS = 400;
 
     /** A longer chain could exhaust the stack of a thread. */
     public static final int LONGEST_CHAIN = 300;
 
-    private static final Budget DEFAULTS =
-            new Budget(4_000_000, 64, 250, 300, 50_000, 100, 1000, 1_000_000, 1000, SolveOne.USUAL_TRIALS);
+    /** Rules that call one another deeper could exhaust the stack of a thread. */
+    public static final int DEEPEST_RULES = 100;
 
-    /**
-     * A budget.
-     *
-     * @throws IllegalArgumentException if a bound is negative, or so high that the stack of a thread would be exhausted first
-     */
-    public Budget {
-        check("characters", characters, Integer.MAX_VALUE);
-        check("nesting", nesting, DEEPEST_NESTING);
-        check("parts", parts, MOST_PARTS);
-        check("chain", chain, LONGEST_CHAIN);
-        check("calls", calls, Integer.MAX_VALUE);
-        check("files", files, Integer.MAX_VALUE);
-        check("pieces", pieces, Integer.MAX_VALUE);
-        check("nodes", nodes, Integer.MAX_VALUE);
-        check("row", row, Integer.MAX_VALUE);
-        check("trials", trials, Integer.MAX_VALUE);
-    }
+    /** More changes of one piece could exhaust the stack of a thread. */
+    public static final int MOST_CHANGES = 200;
 
-    private static void check(String name, int bound, int highest) {
-        if (bound < 0 || bound > highest) {
-            throw new IllegalArgumentException("the bound of " + name + " must be 0 to " + highest + ", not " + bound);
-        }
+    /** More pieces that are each traced from another could exhaust the stack of a thread. */
+    public static final int MOST_PIECES = 1000;
+
+    /** More files that each use another could exhaust the stack of a thread. */
+    public static final int MOST_FILES = 500;
+
+    private static final Budget DEFAULTS = new Budget(Map.of());
+
+    private final Map<Bound, Long> set;
+
+    private Budget(Map<Bound, Long> set) {
+        this.set = set;
     }
 
     /** Room for every garment. */
@@ -70,43 +44,226 @@ public record Budget(
         return DEFAULTS;
     }
 
+    /** How much is allowed. */
+    public long allows(Bound bound) {
+        return set.getOrDefault(bound, bound.usual());
+    }
+
+    /**
+     * The same with another bound.
+     *
+     * @throws IllegalArgumentException if it is negative, or so high that the stack of a thread would be exhausted first
+     */
+    public Budget with(Bound bound, long most) {
+        if (most < 0 || most > bound.highest()) {
+            throw new IllegalArgumentException("the bound of " + bound.name().toLowerCase(java.util.Locale.ROOT)
+                    + " must be 0 to " + bound.highest() + ", not " + most);
+        }
+        Map<Bound, Long> changed = new EnumMap<>(Bound.class);
+        changed.putAll(set);
+        changed.put(bound, most);
+        return new Budget(changed);
+    }
+
+    /** The bounds of an evaluation, which a draft carries with it. */
+    public Bounds evaluation() {
+        return new Bounds(
+                allows(Bound.STEPS),
+                segments(),
+                (double) allows(Bound.REACH),
+                allows(Bound.OUTPUT),
+                allows(Bound.PICTURES));
+    }
+
+    private int most(Bound bound) {
+        return (int) allows(bound);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Budget budget && same(budget);
+    }
+
+    private boolean same(Budget other) {
+        for (Bound bound : Bound.values()) {
+            if (allows(bound) != other.allows(bound)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    @Override
+    public int hashCode() {
+        int hash = 0;
+        for (Bound bound : Bound.values()) {
+            hash = 31 * hash + Long.hashCode(allows(bound));
+        }
+        return hash;
+    }
+
+    @Override
+    public String toString() {
+        return "Budget" + set;
+    }
+
+    public int characters() {
+        return most(Bound.CHARACTERS);
+    }
+
     public Budget withCharacters(int most) {
-        return new Budget(most, nesting, parts, chain, calls, files, pieces, nodes, row, trials);
+        return with(Bound.CHARACTERS, most);
+    }
+
+    public int nesting() {
+        return most(Bound.NESTING);
     }
 
     public Budget withNesting(int most) {
-        return new Budget(characters, most, parts, chain, calls, files, pieces, nodes, row, trials);
+        return with(Bound.NESTING, most);
+    }
+
+    public int parts() {
+        return most(Bound.PARTS);
     }
 
     public Budget withParts(int most) {
-        return new Budget(characters, nesting, most, chain, calls, files, pieces, nodes, row, trials);
+        return with(Bound.PARTS, most);
+    }
+
+    public int chain() {
+        return most(Bound.CHAIN);
     }
 
     public Budget withChain(int most) {
-        return new Budget(characters, nesting, parts, most, calls, files, pieces, nodes, row, trials);
+        return with(Bound.CHAIN, most);
+    }
+
+    public int calls() {
+        return most(Bound.CALLS);
     }
 
     public Budget withCalls(int most) {
-        return new Budget(characters, nesting, parts, chain, most, files, pieces, nodes, row, trials);
+        return with(Bound.CALLS, most);
+    }
+
+    public int rules() {
+        return most(Bound.RULES);
+    }
+
+    public Budget withRules(int most) {
+        return with(Bound.RULES, most);
+    }
+
+    public int files() {
+        return most(Bound.FILES);
     }
 
     public Budget withFiles(int most) {
-        return new Budget(characters, nesting, parts, chain, calls, most, pieces, nodes, row, trials);
+        return with(Bound.FILES, most);
+    }
+
+    public int name() {
+        return most(Bound.NAME);
+    }
+
+    public Budget withName(int most) {
+        return with(Bound.NAME, most);
+    }
+
+    public int words() {
+        return most(Bound.WORDS);
+    }
+
+    public Budget withWords(int most) {
+        return with(Bound.WORDS, most);
+    }
+
+    public int names() {
+        return most(Bound.NAMES);
+    }
+
+    public Budget withNames(int most) {
+        return with(Bound.NAMES, most);
+    }
+
+    public int pieces() {
+        return most(Bound.PIECES);
     }
 
     public Budget withPieces(int most) {
-        return new Budget(characters, nesting, parts, chain, calls, files, most, nodes, row, trials);
+        return with(Bound.PIECES, most);
+    }
+
+    public int changes() {
+        return most(Bound.CHANGES);
+    }
+
+    public Budget withChanges(int most) {
+        return with(Bound.CHANGES, most);
+    }
+
+    public int checks() {
+        return most(Bound.CHECKS);
+    }
+
+    public Budget withChecks(int most) {
+        return with(Bound.CHECKS, most);
+    }
+
+    public int messages() {
+        return most(Bound.MESSAGES);
+    }
+
+    public Budget withMessages(int most) {
+        return with(Bound.MESSAGES, most);
+    }
+
+    public int nodes() {
+        return most(Bound.NODES);
     }
 
     public Budget withNodes(int most) {
-        return new Budget(characters, nesting, parts, chain, calls, files, pieces, most, row, trials);
+        return with(Bound.NODES, most);
+    }
+
+    public int row() {
+        return most(Bound.ROW);
     }
 
     public Budget withRow(int most) {
-        return new Budget(characters, nesting, parts, chain, calls, files, pieces, nodes, most, trials);
+        return with(Bound.ROW, most);
+    }
+
+    public int trials() {
+        return most(Bound.TRIALS);
     }
 
     public Budget withTrials(int most) {
-        return new Budget(characters, nesting, parts, chain, calls, files, pieces, nodes, row, most);
+        return with(Bound.TRIALS, most);
+    }
+
+    public Budget withSteps(long most) {
+        return with(Bound.STEPS, most);
+    }
+
+    public int segments() {
+        return most(Bound.SEGMENTS);
+    }
+
+    public Budget withSegments(int most) {
+        return with(Bound.SEGMENTS, most);
+    }
+
+    public Budget withReach(int mm) {
+        return with(Bound.REACH, mm);
+    }
+
+    public Budget withOutput(long most) {
+        return with(Bound.OUTPUT, most);
+    }
+
+    public Budget withPictures(long most) {
+        return with(Bound.PICTURES, most);
     }
 }

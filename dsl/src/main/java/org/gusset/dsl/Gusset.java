@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.gusset.core.diagnostic.Diagnostic;
+import org.gusset.core.diagnostic.Fact;
 import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.diagnostic.Span;
 import org.gusset.core.draft.Draft;
 import org.gusset.dsl.internal.lower.Lowering;
 import org.gusset.dsl.internal.parse.Parsing;
 import org.gusset.dsl.internal.resolve.CheckedDraft;
+import org.gusset.dsl.internal.resolve.ResolveCode;
 import org.gusset.dsl.internal.resolve.Resolver;
 import org.gusset.dsl.syntax.DraftTree;
 
@@ -57,7 +59,7 @@ public final class Gusset {
         Budget budget = settings.budget();
         Outcome<DraftTree> tree = Parsing.parse(source, budget);
         if (tree.value().isEmpty()) {
-            return Outcome.none(tree.diagnostics());
+            return Outcome.none(bounded(tree.diagnostics(), budget.messages()));
         }
         Library library = new Library(sources, budget);
         library.add(source, tree);
@@ -67,7 +69,17 @@ public final class Gusset {
         Outcome<Draft> lowered = Lowering.lower(checked.value().orElseThrow(), library.text(), budget);
         diagnostics.addAll(lowered.diagnostics());
         diagnostics.sort(Comparator.comparingInt(library::order).thenComparingInt(Gusset::order));
-        return new Outcome<>(lowered.value(), diagnostics);
+        return new Outcome<>(lowered.value(), bounded(diagnostics, budget.messages()));
+    }
+
+    private static List<Diagnostic> bounded(List<Diagnostic> diagnostics, int most) {
+        if (diagnostics.size() <= most) {
+            return diagnostics;
+        }
+        List<Diagnostic> kept = new ArrayList<>(diagnostics.subList(0, most));
+        kept.add(Diagnostic.of(
+                ResolveCode.TOO_MANY_MESSAGES, diagnostics.get(most).place(), "most", Fact.number(most)));
+        return kept;
     }
 
     private static int order(Diagnostic diagnostic) {

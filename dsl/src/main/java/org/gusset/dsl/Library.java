@@ -18,6 +18,7 @@ final class Library implements Loader {
     private final Sources sources;
     private final Budget budget;
     private final Map<String, Read> read = new LinkedHashMap<>();
+    private long characters;
 
     private record Read(Source source, Outcome<DraftTree> tree) {}
 
@@ -28,20 +29,31 @@ final class Library implements Loader {
 
     void add(Source source, Outcome<DraftTree> tree) {
         read.put(source.name(), new Read(source, tree));
+        characters += Math.min(source.text().length(), budget.characters());
     }
 
     @Override
     public Answer find(String file, Source asking) {
         Sources.Answer answer = sources.find(file, asking);
         if (answer.source().isEmpty()) {
-            return new Answer(Optional.empty(), answer.why());
+            return new Answer(Optional.empty(), answer.why(), false);
         }
         Source source = answer.source().get();
-        Read known = read.computeIfAbsent(source.name(), name -> new Read(source, Parsing.parse(source, budget)));
+        if (!read.containsKey(source.name())
+                && characters + source.text().length() > budget.characters()
+                && source.text().length() <= budget.characters()) {
+            return new Answer(Optional.empty(), "", true);
+        }
+        Read known = read.get(source.name());
+        if (known == null) {
+            known = new Read(source, Parsing.parse(source, budget));
+            add(source, known.tree());
+        }
+        Source first = known.source();
         return known.tree()
                 .value()
-                .map(tree -> new Answer(Optional.of(new Loaded(known.source(), tree)), ""))
-                .orElseGet(() -> new Answer(Optional.empty(), "it cannot be read"));
+                .map(tree -> new Answer(Optional.of(new Loaded(first, tree)), "", false))
+                .orElseGet(() -> new Answer(Optional.empty(), "it cannot be read", false));
     }
 
     /** What is wrong with the writing of the texts. */

@@ -9,6 +9,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import org.gusset.core.draft.Draft;
 import org.gusset.core.draft.Given;
+import org.gusset.core.graph.Bounds;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,6 +29,7 @@ public final class DraftBuilder {
     private final Names names;
     private final Names seamNames;
     private String note = "";
+    private Bounds bounds = Bounds.defaults();
     private final List<MeasureBuilder<?>> measures = new ArrayList<>();
     private final List<Supplier<ChoiceBuilder.Option>> options = new ArrayList<>();
     private final List<Symbol> values = new ArrayList<>();
@@ -59,6 +61,12 @@ public final class DraftBuilder {
     /** What the draft is for, and whose method it follows. */
     public DraftBuilder note(String words) {
         this.note = words;
+        return this;
+    }
+
+    /** What evaluating it may ask of the machine, if not {@link Bounds#defaults()}. */
+    public DraftBuilder within(Bounds newBounds) {
+        this.bounds = newBounds;
         return this;
     }
 
@@ -385,6 +393,10 @@ public final class DraftBuilder {
     }
 
     // ---- for the builders of parts
+
+    Bounds bounds() {
+        return bounds;
+    }
 
     private Symbol symbol(String name, String what, Kind kind) {
         names.take(name, what);

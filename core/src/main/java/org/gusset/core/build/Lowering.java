@@ -65,6 +65,7 @@ final class Lowering {
 
     static Draft lower(DraftBuilder source) {
         Draft.Builder draft = Draft.builder(source.title()).note(source.note());
+        draft.graph().bounds(source.bounds());
         Lowering lowering = new Lowering(source, draft.graph());
         source.order().forEach(lowering::symbol);
         for (PieceBuilder piece : source.pieces()) {

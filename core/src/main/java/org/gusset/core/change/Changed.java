@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.gusset.core.geometry.Path;
 import org.gusset.core.geometry.Point;
+import org.gusset.core.graph.Sized;
 import org.gusset.core.pattern.AlteredOutline;
 import org.gusset.core.pattern.Dart;
 import org.gusset.core.pattern.DrawnEdge;
@@ -15,7 +16,7 @@ import org.gusset.core.pattern.DrawnEdge;
  * @param motion where other things of the piece came to lie
  * @param figures what the change comes to
  */
-public record Changed(AlteredOutline outline, Motion motion, Figures figures) {
+public record Changed(AlteredOutline outline, Motion motion, Figures figures) implements Sized {
     /** Where things of a piece came to lie in a change. */
     public interface Motion {
         Point point(Point before);
@@ -38,6 +39,11 @@ public record Changed(AlteredOutline outline, Motion motion, Figures figures) {
      * @param opening how wide the outline opened where the change ends, in mm; negative if it closed
      */
     public record Figures(double angle, double opening) {}
+
+    @Override
+    public long size() {
+        return outline.size();
+    }
 
     /**
      * An edge of the outline.

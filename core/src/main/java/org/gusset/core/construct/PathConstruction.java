@@ -97,6 +97,11 @@ public sealed interface PathConstruction extends Operation<Path> {
 
         @Override
         public Path apply(Values in) {
+            long segments = 0;
+            for (int i = 0; i < names.size(); i++) {
+                segments += in.path(i).segments().size();
+            }
+            in.effort().checkSegments(segments);
             List<Path> parts = new ArrayList<>();
             parts.add(in.path(0));
             for (int i = 1; i < names.size(); i++) {
@@ -164,13 +169,16 @@ public sealed interface PathConstruction extends Operation<Path> {
         @Override
         public Path apply(Values in) {
             Path path = in.path(0);
+            in.effort().copy(path);
             double middle = path.endless() ? 0 : path.length() / 2;
             if (side instanceof Side.Toward toward) {
                 middle = path.nearest(in.point(toward.point())).s();
             }
             Vector along = path.tangent(middle);
             boolean left = side.square(in, path.at(middle), along).dot(along.left()) > 0;
-            return path.parallel(left ? in.number(1) : -in.number(1));
+            Path copy = path.parallel(left ? in.number(1) : -in.number(1));
+            in.effort().copy(copy);
+            return copy;
         }
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import org.gusset.core.diagnostic.Fact;
 import org.gusset.core.diagnostic.Fault;
 import org.gusset.core.diagnostic.Phrase;
+import org.gusset.core.geometry.Box;
 import org.gusset.core.geometry.Meeting;
 import org.gusset.core.geometry.Path;
 import org.gusset.core.geometry.Point;
@@ -55,12 +56,19 @@ final class Picked {
     /** About how near two paths come that do not meet, in mm: for messages. */
     static double nearness(Path first, Path second) {
         double least = Double.POSITIVE_INFINITY;
-        for (Point p : first.flatten(0.1)) {
+        for (Point p : points(first)) {
             least = Math.min(least, second.nearest(p).distance());
         }
-        for (Point p : second.flatten(0.1)) {
+        for (Point p : points(second)) {
             least = Math.min(least, first.nearest(p).distance());
         }
         return least;
+    }
+
+    /** Points along a path to a tenth of a millimetre, coarser on paths of several metres and of many segments. */
+    static List<Point> points(Path path) {
+        Box box = path.bounds();
+        double extent = Math.max(box.width(), box.height());
+        return path.flatten(Math.max(0.1, extent * path.segments().size() / 1e5));
     }
 }

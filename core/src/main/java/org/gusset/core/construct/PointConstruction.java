@@ -138,7 +138,7 @@ public sealed interface PointConstruction extends Operation<Point> {
                             "short",
                             length(nearest - radius));
                 }
-                double farthest = path.flatten(0.1).stream()
+                double farthest = Picked.points(path).stream()
                         .mapToDouble(from::distance)
                         .max()
                         .orElse(nearest);
@@ -209,6 +209,7 @@ public sealed interface PointConstruction extends Operation<Point> {
     record Meets(String first, String second, boolean picks) implements PointConstruction {
         @Override
         public Point apply(Values in) {
+            in.effort().compare(in.path(0), in.path(1));
             List<Meeting> meetings = in.path(0).meetings(in.path(1));
             if (meetings.isEmpty()) {
                 throw Fault.of(

@@ -8,6 +8,7 @@ import org.gusset.core.diagnostic.Fault;
 import org.gusset.core.geometry.Path;
 import org.gusset.core.geometry.Point;
 import org.gusset.core.graph.Operation;
+import org.gusset.core.graph.Sized;
 import org.gusset.core.graph.Values;
 
 /** Rows of points. */
@@ -16,9 +17,14 @@ public sealed interface RowConstruction {
     int MOST = 1000;
 
     /** Points in order along a path. */
-    record Row(List<Point> points) {
+    record Row(List<Point> points) implements Sized {
         public Row {
             points = List.copyOf(points);
+        }
+
+        @Override
+        public long size() {
+            return points.size();
         }
     }
 
@@ -50,6 +56,7 @@ public sealed interface RowConstruction {
             Path path = in.path(1);
             double start = from.isPresent() ? from.get().along(in, path) : 0;
             double end = to.isPresent() ? to.get().along(in, path) : path.length();
+            in.effort().places(path, count);
             List<Point> points = new ArrayList<>();
             for (int i = 0; i < count; i++) {
                 double share = count == 1 ? 0.5 : (double) i / (count - 1);

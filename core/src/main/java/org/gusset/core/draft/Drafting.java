@@ -76,7 +76,10 @@ final class Drafting {
     }
 
     private static void take(Draft.Measure measure, Measurements.Entry entry, Map<Handle<?>, Object> given) {
-        if (entry.quantity().dimension().equals(measure.dimension())) {
+        Optional<Diagnostic> objection = Finite.objection(measure, entry);
+        if (entry.quantity().dimension().equals(measure.dimension()) && objection.isPresent()) {
+            given.put(measure.value(), objection.get());
+        } else if (entry.quantity().dimension().equals(measure.dimension())) {
             given.put(measure.value(), entry);
             measure.range().ifPresent(range -> given.put(range, entry));
         } else {
@@ -151,7 +154,9 @@ final class Drafting {
         if (option.kind() == Draft.Option.Kind.AMOUNT
                 && choice instanceof Choice.Amount amount
                 && amount.quantity().dimension().equals(option.dimension())) {
-            return amount.quantity().value();
+            Optional<Diagnostic> objection =
+                    Finite.objection(option.name(), amount.quantity(), Place.named(option.name()));
+            return objection.isPresent() ? objection.get() : amount.quantity().value();
         } else if (option.kind() == Draft.Option.Kind.WORD
                 && choice instanceof Choice.Word word
                 && option.words().contains(word.word())) {
@@ -204,8 +209,10 @@ final class Drafting {
             Map<Handle<?>, Object> given,
             List<Diagnostic> diagnostics,
             @Nullable WalkedSeams before) {
-        List<Cloth> cloths = cloths(evaluation);
+        List<Diagnostic> ofCloths = new ArrayList<>();
+        List<Cloth> cloths = cloths(evaluation, ofCloths);
         StripPlanning strips = new StripPlanning(cloths);
+        OutputBound bound = new OutputBound(draft.graph().bounds());
         List<Piece> pieces = new ArrayList<>();
         List<RefusedPiece> refused = new ArrayList<>();
         List<String> leftOut = new ArrayList<>();
@@ -213,6 +220,7 @@ final class Drafting {
         List<Step> steps = new ArrayList<>();
         Set<Diagnostic> all = new LinkedHashSet<>(diagnostics);
         all.addAll(faults(evaluation, given));
+        all.addAll(ofCloths);
         for (Draft.PieceNodes piece : draft.pieces()) {
             if (evaluation.state(piece.sound()) == Evaluation.State.LEFT_OUT) {
                 leftOut.add(piece.name());
@@ -221,9 +229,14 @@ final class Drafting {
             Optional<Assembly.Made> made = evaluation.value(piece.made());
             made.ifPresent(m -> all.addAll(m.piece().diagnostics()));
             Optional<Piece> sound = evaluation.value(piece.sound());
-            if (sound.isPresent()) {
-                Place place = evaluation.graph().definition(piece.made()).place();
+            Place place = evaluation.graph().definition(piece.made()).place();
+            Optional<Diagnostic> tooMuch = sound.flatMap(p -> bound.refused(p, place));
+            if (tooMuch.isPresent()) {
+                all.add(tooMuch.get());
+                refused.add(new RefusedPiece(piece.name(), List.of(tooMuch.get())));
+            } else if (sound.isPresent()) {
                 pieces.add(piece.strip() ? strips.planned(sound.get(), place) : sound.get());
+                bound.lesson(piece, evaluation, place);
             } else {
                 refused.add(new RefusedPiece(
                         piece.name(),
@@ -238,6 +251,7 @@ final class Drafting {
             }
         }
         all.addAll(strips.diagnostics());
+        all.addAll(bound.diagnostics());
         WalkedSeams seams = new SewingOf(draft, evaluation).of(pieces, before);
         Sewing sewing = seams.sewing();
         List<Finding> findings = findings(evaluation, sewing);
@@ -264,7 +278,8 @@ final class Drafting {
                         List.copyOf(steps),
                         findings,
                         seams,
-                        List.copyOf(sorted)));
+                        List.copyOf(sorted),
+                        bound.lessonTooLarge()));
     }
 
     private static int order(Diagnostic diagnostic) {
@@ -327,13 +342,22 @@ final class Drafting {
                 Optional.empty());
     }
 
-    private List<Cloth> cloths(Evaluation evaluation) {
+    private List<Cloth> cloths(Evaluation evaluation, List<Diagnostic> told) {
         List<Cloth> cloths = new ArrayList<>();
         for (Draft.ClothNodes cloth : draft.cloths()) {
             Optional<Double> length = cloth.length().flatMap(evaluation::value);
-            evaluation
-                    .value(cloth.width())
-                    .ifPresent(w -> cloths.add(new Cloth(cloth.name(), w, length, cloth.note())));
+            Optional<Double> width = evaluation.value(cloth.width());
+            if (width.isPresent() && !(width.get() > 0)) {
+                told.add(Diagnostic.of(
+                        DraftCode.CLOTH_WITHOUT_WIDTH,
+                        evaluation.graph().definition(cloth.width()).place(),
+                        "name",
+                        cloth.name(),
+                        "width",
+                        Fact.length(width.get())));
+            } else {
+                width.ifPresent(w -> cloths.add(new Cloth(cloth.name(), w, length, cloth.note())));
+            }
         }
         return List.copyOf(cloths);
     }

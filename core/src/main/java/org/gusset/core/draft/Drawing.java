@@ -42,7 +42,8 @@ public final class Drawing {
             List<Step> steps,
             List<Finding> findings,
             WalkedSeams seams,
-            List<Diagnostic> diagnostics) {}
+            List<Diagnostic> diagnostics,
+            boolean untaught) {}
 
     Drawing(Draft draft, Evaluation evaluation, Content content) {
         this.draft = draft;
@@ -159,9 +160,14 @@ public final class Drawing {
 
     /**
      * How the drawing is taught, step by step, each with the shapes that it draws and the stretches that are set off for them: worked
-     * out on request.
+     * out on request. It has no stages if it would show too much, which LIM302 tells.
      */
     public Lesson lesson(LengthStyle style) {
+        if (content.untaught()) {
+            return new Lesson(
+                    List.of(),
+                    content.refused().stream().map(RefusedPiece::name).toList());
+        }
         return new Teaching(this, evaluation, style).lesson();
     }
 

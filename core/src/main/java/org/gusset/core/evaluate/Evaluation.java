@@ -10,6 +10,7 @@ import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Fault;
 import org.gusset.core.diagnostic.Place;
 import org.gusset.core.graph.Definition;
+import org.gusset.core.graph.Effort;
 import org.gusset.core.graph.Graph;
 import org.gusset.core.graph.Handle;
 import org.gusset.core.graph.Values;
@@ -42,19 +43,48 @@ public final class Evaluation {
     private final Map<Handle<?>, Object> given;
     private final Object[] values;
 
-    private Evaluation(Graph graph, Map<Handle<?>, Object> given, Object[] values) {
-        this.graph = graph;
-        this.given = Map.copyOf(given);
-        this.values = values;
+    /** The steps that each node took, so that an evaluation anew counts what a full one would. */
+    private final long[] steps;
+
+    /** The node at which the steps were used up; the size of the graph if they were not. */
+    private final int stopped;
+
+    private Evaluation(Run run) {
+        this.graph = run.graph;
+        this.given = Map.copyOf(run.given);
+        this.values = run.values;
+        this.steps = run.steps;
+        this.stopped = run.stopped;
     }
 
     /** Evaluates every node of the graph. {@code given} has the host's value for nodes that ask for one. */
     public static Evaluation of(Graph graph, Map<Handle<?>, Object> given) {
-        Run run = new Run(graph, given);
-        for (int i = 0; i < graph.size(); i++) {
+        return whole(new Run(graph, given, Effort.within(graph.bounds()), false));
+    }
+
+    /**
+     * The same as a part of another evaluation, whose steps it takes.
+     *
+     * @throws Fault if they are used up
+     */
+    static Evaluation within(Effort effort, Graph graph, Map<Handle<?>, Object> given) {
+        return whole(new Run(graph, given, effort, true));
+    }
+
+    private static Evaluation whole(Run run) {
+        for (int i = 0; i < run.graph.size(); i++) {
             run.evaluate(i);
         }
-        return new Evaluation(graph, given, run.values);
+        return new Evaluation(run);
+    }
+
+    /** How many steps it took. */
+    public long steps() {
+        long sum = 0;
+        for (long one : steps) {
+            sum += one;
+        }
+        return sum;
     }
 
     /**
@@ -71,7 +101,7 @@ public final class Evaluation {
                 definition.condition().ifPresent(condition -> wanted[condition.index()] = true);
             }
         }
-        Run run = new Run(graph, given);
+        Run run = new Run(graph, given, Effort.within(graph.bounds()), false);
         for (int i = 0; i < graph.size(); i++) {
             if (wanted[i]) {
                 run.evaluate(i);
@@ -79,12 +109,12 @@ public final class Evaluation {
                 run.values[i] = UNWANTED;
             }
         }
-        return new Evaluation(graph, given, run.values);
+        return new Evaluation(run);
     }
 
     /** The same graph with other values given; only what depends on a changed one is computed anew. */
     public Evaluation with(Map<Handle<?>, Object> newGiven) {
-        Run run = new Run(graph, newGiven);
+        Run run = new Run(graph, newGiven, Effort.within(graph.bounds()), false);
         boolean[] changed = new boolean[graph.size()];
         for (int i = 0; i < graph.size(); i++) {
             Definition<?> definition = graph.definitions().get(i);
@@ -93,18 +123,9 @@ public final class Evaluation {
                 continue;
             }
             boolean dirty = !Objects.equals(given.get(definition.handle()), newGiven.get(definition.handle()));
-            if (dirty || dependsOn(definition, changed)) {
-                run.evaluate(i);
-                changed[i] = !run.values[i].equals(values[i]);
-                if (!changed[i]) {
-                    // The same object tells whoever looks at the values that nothing changed.
-                    run.values[i] = values[i];
-                }
-            } else {
-                run.values[i] = values[i];
-            }
+            changed[i] = anew(run, i, dirty || dependsOn(definition, changed));
         }
-        return new Evaluation(graph, newGiven, run.values);
+        return new Evaluation(run);
     }
 
     /**
@@ -113,7 +134,7 @@ public final class Evaluation {
      * @param forced values by node, of the nodes' types
      */
     public Evaluation forcing(Map<Handle<?>, Object> forced) {
-        Run run = new Run(graph, given);
+        Run run = new Run(graph, given, Effort.within(graph.bounds()), false);
         boolean[] changed = new boolean[graph.size()];
         for (int i = 0; i < graph.size(); i++) {
             Definition<?> definition = graph.definitions().get(i);
@@ -121,14 +142,30 @@ public final class Evaluation {
             if (set != null) {
                 run.values[i] = definition.handle().type().cast(set);
                 changed[i] = !run.values[i].equals(values[i]);
-            } else if (dependsOn(definition, changed)) {
-                run.evaluate(i);
-                changed[i] = !run.values[i].equals(values[i]);
+            } else if (values[i] == UNWANTED) {
+                run.values[i] = UNWANTED;
             } else {
-                run.values[i] = values[i];
+                changed[i] = anew(run, i, dependsOn(definition, changed));
             }
         }
-        return new Evaluation(graph, given, run.values);
+        return new Evaluation(run);
+    }
+
+    /** Evaluates a node if need be, else takes the value that it has here; tells if the value is another. */
+    private boolean anew(Run run, int node, boolean dirty) {
+        if (dirty || node >= stopped || !run.effort.has(steps[node])) {
+            run.evaluate(node);
+            boolean changed = !run.values[node].equals(values[node]);
+            if (!changed) {
+                // The same object tells whoever looks at the values that nothing changed.
+                run.values[node] = values[node];
+            }
+            return changed;
+        }
+        run.values[node] = values[node];
+        run.steps[node] = steps[node];
+        run.effort.spend(steps[node]);
+        return false;
     }
 
     private static boolean dependsOn(Definition<?> definition, boolean[] changed) {
@@ -189,7 +226,8 @@ public final class Evaluation {
 
     /** The faults that count, in graph order: those of named nodes, and of unnamed ones that something asked for. */
     public List<Diagnostic> faults() {
-        boolean[] asked = new boolean[values.length];
+        boolean[] asked = new boolean[values.length + 1];
+        asked[stopped] = true;
         for (Object value : values) {
             if (value instanceof Missing missing && missing.cause() >= 0) {
                 asked[missing.cause()] = true;
@@ -246,19 +284,37 @@ public final class Evaluation {
         private final Map<Handle<?>, Object> given;
         private final Object[] values;
         private int node;
+        private final long[] steps;
+        private final Effort effort;
+        private final boolean inner;
+        private int stopped;
         private Definition<?> current;
 
-        Run(Graph graph, Map<Handle<?>, Object> given) {
+        /** @param inner true if another evaluation is to be told when the steps are used up */
+        Run(Graph graph, Map<Handle<?>, Object> given, Effort effort, boolean inner) {
             this.graph = graph;
             this.given = given;
             this.values = new Object[graph.size()];
+            this.steps = new long[graph.size()];
+            this.effort = effort;
+            this.inner = inner;
+            this.stopped = graph.size();
             this.current = graph.size() == 0 ? NONE : graph.definitions().get(0);
         }
 
         void evaluate(int next) {
+            if (effort.exhausted()) {
+                values[next] = new Missing(State.ABSENT, null, stopped);
+                return;
+            }
             node = next;
             current = graph.definitions().get(next);
+            long before = effort.spent();
             values[next] = result();
+            steps[next] = effort.spent() - before;
+            if (effort.exhausted()) {
+                stopped = next;
+            }
         }
 
         private Object result() {
@@ -272,10 +328,15 @@ public final class Evaluation {
                 }
             }
             try {
-                return current.operation().apply(this);
+                Object value = current.operation().apply(this);
+                effort.make(value);
+                return value;
             } catch (Without without) {
                 return without((Missing) values[without.node], without.node);
             } catch (Fault fault) {
+                if (inner && effort.exhausted()) {
+                    throw fault;
+                }
                 Diagnostic diagnostic = fault.isTold() ? null : fault.diagnostic();
                 if (diagnostic != null && diagnostic.place() instanceof Place.Nowhere) {
                     diagnostic = diagnostic.at(current.place());
@@ -295,7 +356,13 @@ public final class Evaluation {
             if (value instanceof Missing) {
                 throw new Without(node);
             }
+            effort.look(value);
             return value;
+        }
+
+        @Override
+        public Effort effort() {
+            return effort;
         }
 
         @Override

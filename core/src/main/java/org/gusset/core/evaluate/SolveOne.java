@@ -2,7 +2,6 @@ package org.gusset.core.evaluate;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.apache.commons.numbers.rootfinder.BrentSolver;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Fact;
@@ -10,7 +9,6 @@ import org.gusset.core.diagnostic.Fault;
 import org.gusset.core.diagnostic.Hint;
 import org.gusset.core.diagnostic.Phrase;
 import org.gusset.core.diagnostic.Place;
-import org.gusset.core.graph.Handle;
 import org.gusset.core.graph.Operation;
 import org.gusset.core.graph.Values;
 import org.gusset.core.measure.Dimension;
@@ -50,14 +48,13 @@ public record SolveOne(
 
     @Override
     public Double apply(Values in) {
-        Trials trials = new Trials(most);
         int first = part.outer().size();
         double low = in.number(first);
         double high = in.number(first + 1);
         if (!(low < high)) {
             throw Fault.of(SolveCode.RANGE_TURNED, "name", name, "low", fact(low), "high", fact(high));
         }
-        Outside outside = new Outside(part.outside(in), trials);
+        SolvedPart.Outside outside = part.outside(in, most);
         double[] at = new double[STEPS + 1];
         double[] miss = new double[STEPS + 1];
         for (int i = 0; i <= STEPS; i++) {
@@ -92,14 +89,11 @@ public record SolveOne(
         return best;
     }
 
-    /** What comes into the part from outside, and how often it was tried. */
-    private record Outside(Map<Handle<?>, Object> values, Trials trials) {}
-
-    private double miss(Outside outside, double value) {
-        return part.miss(part.at(outside.values(), List.of(value), outside.trials()), 0);
+    private double miss(SolvedPart.Outside outside, double value) {
+        return part.miss(part.at(outside, List.of(value)), 0);
     }
 
-    private List<Double> roots(Outside outside, double[] at, double[] miss) {
+    private List<Double> roots(SolvedPart.Outside outside, double[] at, double[] miss) {
         List<Double> roots = new ArrayList<>();
         BrentSolver brent = new BrentSolver(1e-15, 1e-13, TOLERANCE / 1000);
         for (int i = 0; i <= STEPS; i++) {
@@ -119,7 +113,7 @@ public record SolveOne(
         return roots;
     }
 
-    private Fault none(Outside outside, double[] at, double[] miss) {
+    private Fault none(SolvedPart.Outside outside, double[] at, double[] miss) {
         int best = -1;
         for (int i = 0; i <= STEPS; i++) {
             if (!Double.isNaN(miss[i]) && (best < 0 || Math.abs(miss[i]) < Math.abs(miss[best]))) {
@@ -127,7 +121,7 @@ public record SolveOne(
             }
         }
         if (best < 0) {
-            Phrase why = part.why(outside.values(), List.of(at[STEPS / 2]), outside.trials());
+            Phrase why = part.why(outside, List.of(at[STEPS / 2]));
             return Fault.of(
                     SolveCode.NO_VALUE_ANYWHERE, "name", name, "low", fact(at[0]), "high", fact(at[STEPS]), "why", why);
         }

@@ -2,11 +2,9 @@ package org.gusset.core.evaluate;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.gusset.core.diagnostic.Fact;
 import org.gusset.core.diagnostic.Fault;
 import org.gusset.core.diagnostic.Phrase;
-import org.gusset.core.graph.Handle;
 import org.gusset.core.graph.Operation;
 import org.gusset.core.graph.Values;
 import org.gusset.core.measure.Dimension;
@@ -68,7 +66,7 @@ public record SolveSeveral(SolvedPart part, List<String> names, List<Dimension> 
                         Facts.of(high[i], dimensions.get(i)));
             }
         }
-        Search search = new Search(part.outside(in), new Trials(most), low, high);
+        Search search = new Search(part.outside(in, most), low, high);
         for (int start = 0; start <= 1 << Math.min(n, 4); start++) {
             double[] x = new double[n];
             for (int i = 0; i < n; i++) {
@@ -91,16 +89,14 @@ public record SolveSeveral(SolvedPart part, List<String> names, List<Dimension> 
 
     /** One search; the scratch space of Newton's method is its own. */
     private final class Search {
-        private final Map<Handle<?>, Object> outside;
-        private final Trials trials;
+        private final SolvedPart.Outside outside;
         private final double[] low;
         private final double[] high;
         private double[] best = new double[0];
         private double leastMiss = Double.POSITIVE_INFINITY;
 
-        Search(Map<Handle<?>, Object> outside, Trials trials, double[] low, double[] high) {
+        Search(SolvedPart.Outside outside, double[] low, double[] high) {
             this.outside = outside;
-            this.trials = trials;
             this.low = low;
             this.high = high;
         }
@@ -110,7 +106,7 @@ public record SolveSeveral(SolvedPart part, List<String> names, List<Dimension> 
             for (double value : x) {
                 values.add(value);
             }
-            Evaluation at = part.at(outside, values, trials);
+            Evaluation at = part.at(outside, values);
             double[] misses = new double[x.length];
             for (int i = 0; i < x.length; i++) {
                 misses[i] = part.miss(at, i);
@@ -207,7 +203,7 @@ public record SolveSeveral(SolvedPart part, List<String> names, List<Dimension> 
                         "high",
                         values("{value}", high),
                         "why",
-                        part.why(outside, middle, trials));
+                        part.why(outside, middle));
             }
             boolean singular = rank(best) < best.length;
             return Fault.of(

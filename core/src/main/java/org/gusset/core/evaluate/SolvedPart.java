@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Phrase;
+import org.gusset.core.graph.Effort;
 import org.gusset.core.graph.Graph;
 import org.gusset.core.graph.Handle;
 import org.gusset.core.graph.Values;
@@ -25,27 +26,36 @@ public record SolvedPart(
         misses = List.copyOf(misses);
     }
 
+    /**
+     * What comes into the part from outside.
+     *
+     * @param values the values of the outer nodes
+     * @param trials how often the part was tried
+     * @param effort what trying it may still take
+     */
+    record Outside(Map<Handle<?>, Object> values, Trials trials, Effort effort) {}
+
     /** The values from outside, read once. */
-    Map<Handle<?>, Object> outside(Values in) {
+    Outside outside(Values in, int most) {
         Map<Handle<?>, Object> given = new HashMap<>();
         for (int i = 0; i < outer.size(); i++) {
             given.put(outer.get(i), in.get(i));
         }
-        return given;
+        return new Outside(given, new Trials(most), in.effort());
     }
 
     /**
      * The part for some values of the unknowns.
      *
-     * @throws org.gusset.core.diagnostic.Fault if that is one trial too many
+     * @throws org.gusset.core.diagnostic.Fault if that is one trial too many, or takes more steps than there are
      */
-    Evaluation at(Map<Handle<?>, Object> outside, List<Double> values, Trials trials) {
-        trials.count(unknowns);
-        Map<Handle<?>, Object> given = new HashMap<>(outside);
+    Evaluation at(Outside outside, List<Double> values) {
+        outside.trials().count(unknowns);
+        Map<Handle<?>, Object> given = new HashMap<>(outside.values());
         for (int i = 0; i < unknowns.size(); i++) {
             given.put(unknowns.get(i), values.get(i));
         }
-        return Evaluation.of(graph, given);
+        return Evaluation.within(outside.effort(), graph, given);
     }
 
     /** How much an equation misses by; NaN where it has no value. */
@@ -54,8 +64,8 @@ public record SolvedPart(
     }
 
     /** Why nothing can be drawn for these values. */
-    Phrase why(Map<Handle<?>, Object> outside, List<Double> values, Trials trials) {
-        Evaluation at = at(outside, values, trials);
+    Phrase why(Outside outside, List<Double> values) {
+        Evaluation at = at(outside, values);
         return misses.stream()
                 .flatMap(m -> at.causes(m).stream())
                 .findFirst()

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.gusset.core.geometry.Vector;
+import org.gusset.core.measure.TableCell;
 
 /**
  * The grade rules: how every corner of every piece moves from size to size.
@@ -47,16 +48,16 @@ public record GradeRules(List<String> sizes, List<CornerRule> corners) {
     /**
      * The table as CSV (RFC 4180, lines end with a line feed): {@code piece, corner, size, right_mm, down_mm}, a row for each corner and
      * size. A row is the move from the size before, in mm; that of the first size is 0, 0. Both cells are empty where the corner is
-     * not in this size or not in the one before. Rounded to a millionth of a millimetre, halves away from zero.
+     * not in this size or not in the one before. Names that a spreadsheet would take for a formula are guarded, see {@link TableCell}. Rounded to a millionth of a millimetre, halves away from zero.
      */
     public String csv() {
         StringBuilder csv = new StringBuilder("piece,corner,size,right_mm,down_mm\n");
         for (CornerRule rule : corners) {
             for (int i = 0; i < sizes.size(); i++) {
                 Optional<Vector> move = rule.move(i);
-                csv.append(quoted(rule.piece())).append(',');
-                csv.append(quoted(rule.corner())).append(',');
-                csv.append(quoted(sizes.get(i))).append(',');
+                csv.append(TableCell.written(rule.piece())).append(',');
+                csv.append(TableCell.written(rule.corner())).append(',');
+                csv.append(TableCell.written(sizes.get(i))).append(',');
                 csv.append(move.map(m -> decimal(m.dx())).orElse("")).append(',');
                 csv.append(move.map(m -> decimal(m.dy())).orElse("")).append('\n');
             }
@@ -67,11 +68,6 @@ public record GradeRules(List<String> sizes, List<CornerRule> corners) {
     private static String decimal(double mm) {
         BigDecimal rounded = BigDecimal.valueOf(mm).setScale(DECIMALS, RoundingMode.HALF_UP);
         return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
-    }
-
-    private static String quoted(String text) {
-        boolean plain = text.chars().noneMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
-        return plain ? text : '"' + text.replace("\"", "\"\"") + '"';
     }
 
     /** A course and the sizes at which it breaks. */

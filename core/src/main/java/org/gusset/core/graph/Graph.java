@@ -9,17 +9,24 @@ import org.jspecify.annotations.Nullable;
 /** Definitions in an order in which each stands after what it needs. Immutable; made by a {@link Builder}. */
 public final class Graph {
     private final List<Definition<?>> definitions;
+    private final Bounds bounds;
 
     /** The indexes of each node's inputs: asked for so often that two look-ups would be seen. */
     private final int[][] inputs;
 
-    private Graph(List<Definition<?>> definitions) {
+    private Graph(List<Definition<?>> definitions, Bounds bounds) {
         this.definitions = List.copyOf(definitions);
+        this.bounds = bounds;
         this.inputs = new int[definitions.size()][];
         for (int i = 0; i < inputs.length; i++) {
             inputs[i] =
                     definitions.get(i).inputs().stream().mapToInt(Handle::index).toArray();
         }
+    }
+
+    /** What an evaluation of it may spend. */
+    public Bounds bounds() {
+        return bounds;
     }
 
     public List<Definition<?>> definitions() {
@@ -64,8 +71,15 @@ public final class Graph {
     public static final class Builder {
         private final List<Definition<?>> definitions = new ArrayList<>();
         private @Nullable Handle<Boolean> condition;
+        private Bounds bounds = Bounds.defaults();
 
         private Builder() {}
+
+        /** What an evaluation may spend, if not {@link Bounds#defaults()}. */
+        public Builder bounds(Bounds newBounds) {
+            this.bounds = newBounds;
+            return this;
+        }
 
         /** Adds a node. The inputs must come from this builder, which keeps the graph free of circles. */
         public <T> Handle<T> define(
@@ -97,7 +111,7 @@ public final class Graph {
         }
 
         public Graph build() {
-            return new Graph(definitions);
+            return new Graph(definitions, bounds);
         }
     }
 }

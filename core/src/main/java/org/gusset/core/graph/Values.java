@@ -19,6 +19,11 @@ public interface Values {
     @Nullable
     Object given();
 
+    /** What the evaluation may still spend; operations whose work grows faster than their inputs tell it of that work. */
+    default Effort effort() {
+        return Effort.within(Bounds.defaults());
+    }
+
     default double number(int input) {
         return (Double) get(input);
     }

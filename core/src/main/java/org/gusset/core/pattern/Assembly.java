@@ -24,7 +24,9 @@ import org.gusset.core.geometry.Point;
 import org.gusset.core.geometry.Position;
 import org.gusset.core.geometry.Transform;
 import org.gusset.core.geometry.Vector;
+import org.gusset.core.graph.Effort;
 import org.gusset.core.graph.Operation;
+import org.gusset.core.graph.Sized;
 import org.gusset.core.graph.Values;
 import org.jspecify.annotations.Nullable;
 
@@ -55,7 +57,12 @@ public record Assembly(
         implements Operation<Assembly.Made> {
 
     /** The node's value. */
-    public record Made(Outcome<Piece> piece) {}
+    public record Made(Outcome<Piece> piece) implements Sized {
+        @Override
+        public long size() {
+            return piece.value().map(Piece::size).orElse(1L);
+        }
+    }
 
     /** An edge of the outline, and the darts that open it. */
     public record EdgeInput(String name, int path, List<Integer> darts, Place place) {
@@ -202,7 +209,7 @@ public record Assembly(
                 brought,
                 labelled,
                 nestPoint(in, given));
-        return new Made(part ? PieceMaker.makePart(spec) : PieceMaker.make(spec));
+        return new Made(part ? PieceMaker.makePart(spec, in.effort()) : PieceMaker.make(spec, in.effort()));
     }
 
     /** The point that the draft names; else the origin, which a mirror turns over with the piece. */
@@ -301,6 +308,11 @@ public record Assembly(
         @Override
         public boolean leftOut(int input) {
             return values.leftOut(input);
+        }
+
+        @Override
+        public Effort effort() {
+            return values.effort();
         }
 
         @Override

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.gusset.core.diagnostic.Fact;
 import org.gusset.core.geometry.Path;
+import org.gusset.core.graph.Effort;
 import org.gusset.core.pattern.PieceSpec.NamedPath;
 
 /**
@@ -41,13 +42,14 @@ final class CuttingLine {
     }
 
     /** The line, or nothing and the reason told. */
-    Optional<Laid> laid() {
+    Optional<Laid> laid(Effort effort) {
         List<Path> seams = outline.edges().stream().map(NamedPath::path).toList();
         if (allowances.stream().allMatch(a -> a.width() == 0)) {
             return Optional.of(new Laid(Path.joined(seams), seams));
         }
         List<Band> bands = new ArrayList<>();
         for (int i = 0; i < seams.size(); i++) {
+            effort.copy(seams.get(i));
             List<Band> own = Band.of(i, seams.get(i), allowances.get(i).width(), outline.side());
             tellTight(own);
             bands.addAll(own);
@@ -56,7 +58,7 @@ final class CuttingLine {
         for (int i = 0; i < bands.size(); i++) {
             joints.add(joint(bands.get(i), bands.get((i + 1) % bands.size())));
         }
-        return assembled(bands, joints).withoutLoops(telling);
+        return assembled(bands, joints).withoutLoops(telling, effort);
     }
 
     private void tellTight(List<Band> bands) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.gusset.core.geometry.Path;
 import org.gusset.core.geometry.Point;
 import org.gusset.core.geometry.Vector;
+import org.gusset.core.graph.Effort;
 
 /**
  * Finds room for the grain arrow: of lines along the warp laid evenly across the piece, each of their stretches inside is a
@@ -41,6 +42,7 @@ final class GrainArrow {
     private final double[] aside;
 
     private final RingDistances distances;
+    private final Effort effort;
     private final List<List<Point>> obstacles;
 
     /**
@@ -49,9 +51,11 @@ final class GrainArrow {
      * @param way the unit way along the warp
      * @param placed the outlines of what is placed on the piece, which the arrow leaves free if it can
      */
-    GrainArrow(Path stitching, Vector way, List<Path> placed) {
+    GrainArrow(Path stitching, Vector way, List<Path> placed, Effort effort) {
         this.way = way;
         List<Point> ring = stitching.flatten(ROUGH);
+        this.effort = effort;
+        effort.spend((long) LINES * ring.size());
         this.distances = new RingDistances(ring);
         this.along = new double[ring.size()];
         this.aside = new double[ring.size()];
@@ -133,6 +137,7 @@ final class GrainArrow {
             double room = crossings.get(i) - from;
             Point start = place(from + room * (1 - SHARE) / 2, offset, across);
             Point end = place(from + room * (1 + SHARE) / 2, offset, across);
+            effort.spend(along.length);
             double clear = clear(start, end);
             if (clear > 2 * ROUGH || clear > room * 0.1) {
                 candidates.add(new Candidate(start, end, clear, off));

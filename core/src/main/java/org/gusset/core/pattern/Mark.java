@@ -9,6 +9,11 @@ public sealed interface Mark {
     /** The same mark, moved or turned over. */
     Mark transformed(Transform by);
 
+    /** How many segments it is drawn with; 1 for a point. */
+    default long size() {
+        return 1;
+    }
+
     /** A hole drilled through the layers. */
     record Drill(Point at) implements Mark {
         @Override
@@ -39,6 +44,11 @@ public sealed interface Mark {
         public Line transformed(Transform by) {
             return new Line(along.transformed(by));
         }
+
+        @Override
+        public long size() {
+            return along.segments().size();
+        }
     }
 
     /** A gathering line, and the length in mm to which the edge beside it is gathered. */
@@ -46,6 +56,11 @@ public sealed interface Mark {
         @Override
         public Gathers transformed(Transform by) {
             return new Gathers(along.transformed(by), to);
+        }
+
+        @Override
+        public long size() {
+            return along.segments().size();
         }
     }
 
@@ -62,6 +77,11 @@ public sealed interface Mark {
         @Override
         public Placed transformed(Transform by) {
             return new Placed(piece, outline.transformed(by));
+        }
+
+        @Override
+        public long size() {
+            return outline.segments().size();
         }
     }
 }

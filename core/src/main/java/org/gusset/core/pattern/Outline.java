@@ -10,6 +10,7 @@ import org.gusset.core.diagnostic.Place;
 import org.gusset.core.geometry.Meeting;
 import org.gusset.core.geometry.Path;
 import org.gusset.core.geometry.Point;
+import org.gusset.core.graph.Effort;
 import org.gusset.core.pattern.PieceSpec.NamedPath;
 
 /**
@@ -30,11 +31,16 @@ record Outline(List<NamedPath> edges, Side side) {
     }
 
     /** The outline, or nothing and the reasons told. */
-    static Optional<Outline> of(List<NamedPath> edges, Place place, Telling telling) {
+    static Optional<Outline> of(List<NamedPath> edges, Place place, Telling telling, Effort effort) {
         if (edges.isEmpty()) {
             telling.tell(PieceCode.NO_EDGES, place);
             return Optional.empty();
         }
+        long segments = 0;
+        for (NamedPath edge : edges) {
+            segments += edge.path().segments().size();
+        }
+        effort.checkSegments(segments);
         boolean sound = true;
         Set<String> names = new HashSet<>();
         for (NamedPath edge : edges) {
@@ -52,6 +58,7 @@ record Outline(List<NamedPath> edges, Side side) {
             return Optional.empty();
         }
         Path whole = Path.joined(turned.stream().map(NamedPath::path).toList());
+        effort.compare(whole, whole);
         double area = whole.signedArea();
         boolean enclosing = Math.abs(area) > Path.COINCIDE * whole.length();
         if (!whole.straight() && crosses(whole, turned, telling)) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.gusset.core.diagnostic.Phrase;
 import org.gusset.core.geometry.Path;
 import org.gusset.core.geometry.Point;
+import org.gusset.core.graph.Sized;
 
 /**
  * A finished piece in its own flat frame, in mm. Immutable, and sound: its stitching line is closed and does not cross itself.
@@ -29,7 +30,8 @@ public record Piece(
         List<Notch> notches,
         List<Mark> marks,
         List<Phrase> labels,
-        Point nest) {
+        Point nest)
+        implements Sized {
     public Piece {
         edges = List.copyOf(edges);
         cuts = List.copyOf(cuts);
@@ -49,6 +51,19 @@ public record Piece(
             List<Mark> marks,
             List<Phrase> labels) {
         this(name, edges, cutting, cuts, grain, notches, marks, labels, Point.ORIGIN);
+    }
+
+    /** The segments of its outline, stitching and cutting line, and its notches and marks. */
+    @Override
+    public long size() {
+        long size = cutting.segments().size() + notches.size();
+        for (Edge edge : edges) {
+            size += edge.path().segments().size();
+        }
+        for (Mark mark : marks) {
+            size += mark.size();
+        }
+        return size;
     }
 
     /** The closed stitching line. */

@@ -11,6 +11,8 @@ import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.diagnostic.Place;
 import org.gusset.core.geometry.Path;
 import org.gusset.core.geometry.Vector;
+import org.gusset.core.graph.Bounds;
+import org.gusset.core.graph.Effort;
 import org.gusset.core.pattern.PieceSpec.NamedPath;
 
 /** Makes a sound piece of what a draft says of it: turns edges, closes the outline, adds allowances, corners and notches. */
@@ -23,8 +25,11 @@ public final class PieceMaker {
 
     private final boolean part;
 
-    private PieceMaker(PieceSpec spec, boolean part) {
+    private final Effort effort;
+
+    private PieceMaker(PieceSpec spec, boolean part, Effort effort) {
         this.spec = spec;
+        this.effort = effort;
         this.part = part;
         this.telling = new Telling(spec.name());
     }
@@ -34,12 +39,17 @@ public final class PieceMaker {
      * the outline names it, those about a notch at the notch, all others at the piece.
      */
     public static Outcome<Piece> make(PieceSpec spec) {
-        return new PieceMaker(spec, false).outcome();
+        return make(spec, Effort.within(Bounds.defaults()));
+    }
+
+    /** The same as a part of an evaluation, whose steps it takes. */
+    static Outcome<Piece> make(PieceSpec spec, Effort effort) {
+        return new PieceMaker(spec, false, effort).outcome();
     }
 
     /** The same for a part of another piece, of whose marks only those that lie on the part are kept. */
-    static Outcome<Piece> makePart(PieceSpec spec) {
-        return new PieceMaker(spec, true).outcome();
+    static Outcome<Piece> makePart(PieceSpec spec, Effort effort) {
+        return new PieceMaker(spec, true, effort).outcome();
     }
 
     private Outcome<Piece> outcome() {
@@ -47,6 +57,9 @@ public final class PieceMaker {
         try {
             piece = made();
         } catch (Fault fault) {
+            if (effort.exhausted()) {
+                throw fault;
+            }
             Diagnostic diagnostic = fault.diagnostic();
             telling.add(diagnostic.place().equals(Place.nowhere()) ? diagnostic.at(spec.place()) : diagnostic);
             piece = Optional.empty();
@@ -61,7 +74,7 @@ public final class PieceMaker {
      */
     public static List<NamedPath> runningOn(String piece, Place place, List<NamedPath> edges) {
         Telling telling = new Telling(piece);
-        Optional<Outline> outline = Outline.of(edges, place, telling);
+        Optional<Outline> outline = Outline.of(edges, place, telling, Effort.within(Bounds.defaults()));
         return outline.map(Outline::edges)
                 .orElseThrow(() -> new Fault(telling.all().stream()
                         .filter(Diagnostic::isError)
@@ -70,7 +83,7 @@ public final class PieceMaker {
     }
 
     private Optional<Piece> made() {
-        Optional<Outline> sound = Outline.of(spec.outline(), spec.place(), telling);
+        Optional<Outline> sound = Outline.of(spec.outline(), spec.place(), telling, effort);
         if (sound.isEmpty()) {
             return Optional.empty();
         }
@@ -85,10 +98,11 @@ public final class PieceMaker {
         if (telling.hasErrors()) {
             return Optional.empty();
         }
-        Optional<CuttingLine.Laid> laid = new CuttingLine(outline, allowances, fold, shaped(), telling).laid();
+        Optional<CuttingLine.Laid> laid = new CuttingLine(outline, allowances, fold, shaped(), telling).laid(effort);
         if (laid.isEmpty()) {
             return Optional.empty();
         }
+        effort.checkReach(laid.get().line());
         List<Edge> edges = new ArrayList<>();
         for (int i = 0; i < allowances.size(); i++) {
             NamedPath edge = outline.edges().get(i);
@@ -103,6 +117,7 @@ public final class PieceMaker {
         Notching notching = new Notching(outline, edges, cutting, telling);
         List<Notch> notches = new ArrayList<>();
         for (PieceSpec.NotchSpec notch : spec.notches()) {
+            effort.spend(notch.strokes() * (long) cutting.segments().size() + edges.size());
             notching.notch(notch).ifPresent(notches::add);
         }
         fullness(notching, notches);
@@ -120,6 +135,7 @@ public final class PieceMaker {
     private List<Mark> marks(List<Edge> edges) {
         Path stitching = Path.joined(edges.stream().map(Edge::path).toList());
         List<Mark> marks = new ArrayList<>(spec.marks());
+        effort.spend(marks.size() * (long) (part ? stitching.segments().size() : 1));
         if (!spec.fullness().isEmpty()) {
             FullnessMarks fullness = new FullnessMarks(stitching);
             spec.fullness().forEach(f -> marks.addAll(fullness.of(f.fullness(), f.edge())));
@@ -250,7 +266,7 @@ public final class PieceMaker {
                 .filter(m -> m instanceof Mark.Placed)
                 .map(m -> ((Mark.Placed) m).outline())
                 .toList();
-        return new GrainArrow(stitching, way, placed)
+        return new GrainArrow(stitching, way, placed, effort)
                 .placed(
                         spec.bias(),
                         spec.bias() ? Optional.empty() : spec.grain().map(Path::start));

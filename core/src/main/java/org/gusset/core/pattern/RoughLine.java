@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.gusset.core.geometry.Meeting;
 import org.gusset.core.geometry.Path;
 import org.gusset.core.geometry.Point;
+import org.gusset.core.graph.Effort;
 import org.gusset.core.pattern.PieceSpec.NamedPath;
 
 /**
@@ -39,10 +40,12 @@ record RoughLine(Path line, List<Range> edges, List<Boolean> tight, Outline outl
      * The line without its loops. A crossing divides the line in two; the part that encloses less, counting area against the
      * outline's sense of travel as negative, is the loop. The shortest loop goes first.
      */
-    Optional<CuttingLine.Laid> withoutLoops(Telling telling) {
+    Optional<CuttingLine.Laid> withoutLoops(Telling telling, Effort effort) {
         RoughLine rest = this;
         for (int round = 0; round < ROUNDS; round++) {
+            effort.compare(rest.line, rest.line);
             List<Meeting> meetings = rest.line.selfMeetings();
+            effort.spend((long) meetings.size() * rest.line.segments().size());
             if (meetings.isEmpty()) {
                 return Optional.of(rest.laid());
             }

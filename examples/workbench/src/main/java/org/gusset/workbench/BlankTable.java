@@ -5,6 +5,7 @@ import org.gusset.core.draft.Draft;
 import org.gusset.core.draft.NeededMeasure;
 import org.gusset.core.draft.Needs;
 import org.gusset.core.measure.LengthStyle;
+import org.gusset.core.measure.TableCell;
 
 /** An empty table of measures for one body, which {@code --measures} reads once it is filled in. */
 final class BlankTable {
@@ -43,6 +44,6 @@ final class BlankTable {
     }
 
     private static void comment(StringBuilder csv, String words) {
-        csv.append("# ").append(words.replaceAll("[\\r\\n]+", " ")).append('\n');
+        csv.append(TableCell.comment(words)).append('\n');
     }
 }

@@ -8,7 +8,11 @@ record DraftFile(Source source, String shortName) {
     private static final String ENDING = ".gusset";
 
     static DraftFile read(String written) {
-        byte[] bytes = FileBytes.read(written, "draft");
+        return of(written, FileBytes.read(written, "draft"));
+    }
+
+    /** The draft of a file with these bytes. */
+    static DraftFile of(String written, byte[] bytes) {
         if (TextFile.binary(bytes)) {
             throw new Refusal("The draft `" + written + "` is not a text file.");
         }

@@ -1,6 +1,7 @@
 package org.gusset.workbench;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -11,7 +12,10 @@ import org.gusset.core.diagnostic.Suggestions;
 
 /** Files that the user names, read whole. */
 final class FileBytes {
-    private static final long LARGEST = 256L << 20;
+    private static final int LARGEST = 256 << 20;
+
+    /** More bytes than the letters that a draft may have, whatever they are. */
+    static final int LARGEST_DRAFT = 4 << 20;
 
     private FileBytes() {}
 
@@ -35,10 +39,15 @@ final class FileBytes {
             throw new Refusal("There is no " + what + " `" + written + "`." + hint);
         }
         try {
-            if (Files.size(path) > LARGEST) {
+            // Not by its size, which a file that is no plain one does not have.
+            byte[] bytes;
+            try (InputStream in = Files.newInputStream(path)) {
+                bytes = in.readNBytes(LARGEST + 1);
+            }
+            if (bytes.length > LARGEST) {
                 throw new Refusal("The " + what + " `" + written + "` is larger than 256 MB.");
             }
-            return Files.readAllBytes(path);
+            return bytes;
         } catch (IOException e) {
             throw new Refusal("The " + what + " `" + written + "` cannot be read (" + reason(e) + ").");
         }

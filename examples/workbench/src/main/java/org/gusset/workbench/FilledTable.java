@@ -10,6 +10,7 @@ import org.gusset.core.measure.FilledIn;
 import org.gusset.core.measure.Measurements;
 import org.gusset.core.measure.Quantity;
 import org.gusset.core.measure.SizeChart;
+import org.gusset.core.measure.TableCell;
 
 /** Bodies that were filled in from a chart, as a table that {@code --measures} reads back to the same bits. */
 final class FilledTable {
@@ -34,11 +35,11 @@ final class FilledTable {
         }
         csv.append("measure");
         for (FilledIn body : bodies) {
-            csv.append(',').append(cell(body.measurements().body()));
+            csv.append(',').append(TableCell.written(body.measurements().body()));
         }
         csv.append('\n');
         for (String name : names.values()) {
-            csv.append(cell(name));
+            csv.append(TableCell.written(name));
             for (FilledIn body : bodies) {
                 Optional<Measurements.Entry> entry = body.measurements().entry(name);
                 csv.append(',').append(entry.map(e -> amount(e.quantity())).orElse(""));
@@ -54,12 +55,7 @@ final class FilledTable {
                 + (quantity.dimension().equals(Dimension.ANGLE) ? " deg" : " mm");
     }
 
-    /** A name as a cell; one that could be taken for a comment or hold a separator is quoted. */
-    private static String cell(String text) {
-        return text.matches("[\\p{L}\\p{Nd}][^\",;\\t\\r\\n]*") ? text : '"' + text.replace("\"", "\"\"") + '"';
-    }
-
     private static void comment(StringBuilder csv, String words) {
-        csv.append("# ").append(words.replaceAll("[\\r\\n]+", " ")).append('\n');
+        csv.append(TableCell.comment(words)).append('\n');
     }
 }

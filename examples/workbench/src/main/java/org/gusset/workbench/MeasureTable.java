@@ -33,7 +33,7 @@ import org.gusset.core.measure.SizeChart;
  * can still be used.
  */
 public final class MeasureTable {
-    private static final int LARGEST_MEGABYTES = 64;
+    private static final int LARGEST_MEGABYTES = 16;
 
     private final String name;
     private final List<Diagnostic> diagnostics;

@@ -22,6 +22,10 @@ public enum TableCode implements Code {
     NO_MEASURE_NAME("MEA212", Severity.ERROR, "There are amounts here but no name of a measure."),
     NO_BODY_NAME("MEA213", Severity.ERROR, "There are amounts here but no name of a body."),
     UNKNOWN_HEADING_UNIT("MEA214", Severity.ERROR, "`{unit}` in this heading is not a unit of length or angle."),
+    CELL_TOO_LONG("MEA216", Severity.ERROR, "This cell has {length} letters, and {most} are allowed."),
+    TOO_MANY_CELLS("MEA217", Severity.ERROR, "{table} has more than {most} cells."),
+    TOO_MANY_MESSAGES(
+            "MEA218", Severity.ERROR, "There are more messages about {table} than {most}, and the rest is not told."),
     LEFT_OUT("MEA215", Severity.WARNING, "The column {heading} has no unit and holds no amounts; it is left out.");
 
     private final String id;

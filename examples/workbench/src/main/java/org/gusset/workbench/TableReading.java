@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.gusset.core.diagnostic.Diagnostic;
+import org.gusset.core.diagnostic.Fact;
 import org.gusset.core.diagnostic.Hint;
 import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.diagnostic.Phrase;
@@ -21,7 +22,11 @@ import org.gusset.core.measure.Unit;
 final class TableReading {
     private static final Pattern WITH_UNIT = Pattern.compile("(.*?)\\s*\\[\\s*([\\p{L}%\u00b0.]+)\\s*\\]");
 
+    /** The most messages about one table, those about its bodies among them. */
+    static final int MOST_TOLD = 1000;
+
     private final String table;
+    private int told;
     private final TableRows rows;
     private final List<Diagnostic> diagnostics = new ArrayList<>();
     private final Map<String, Body> bodies = new LinkedHashMap<>();
@@ -99,13 +104,13 @@ final class TableReading {
                     take(body.get(), row.cell(0), row.cell(c), Optional.empty(), place(row, c));
                 } else if (headings.cell(c).isEmpty() && !toldOfColumn[c]) {
                     toldOfColumn[c] = true;
-                    diagnostics.add(Diagnostic.of(TableCode.NO_BODY_NAME, place(row, c))
+                    tell(Diagnostic.of(TableCode.NO_BODY_NAME, place(row, c))
                             .with(Hint.of("MEA213.hint", "Write the body's name at the head of the column.")));
                 }
             }
         }
         if (measures.isEmpty() && diagnostics.isEmpty()) {
-            diagnostics.add(Diagnostic.of(TableCode.NO_MEASURES, place(headings, 0), "table", table)
+            tell(Diagnostic.of(TableCode.NO_MEASURES, place(headings, 0), "table", table)
                     .with(Hint.of("MEA205.hint", "Below the names write one row per measure, as `chest, 97 cm`.")));
         }
     }
@@ -113,7 +118,7 @@ final class TableReading {
     private boolean namesMeasure(TableRows.Row row, Map<String, Place> seen) {
         String measure = row.cell(0);
         if (measure.isEmpty()) {
-            diagnostics.add(Diagnostic.of(TableCode.NO_MEASURE_NAME, place(row, 0))
+            tell(Diagnostic.of(TableCode.NO_MEASURE_NAME, place(row, 0))
                     .with(Hint.of(
                             "MEA212.hint", "Write the measure's name in the first cell of the row, as `chest`.")));
             return false;
@@ -134,7 +139,7 @@ final class TableReading {
                 continue;
             }
             if (row.cell(0).isEmpty()) {
-                diagnostics.add(Diagnostic.of(TableCode.NO_BODY_NAME, place(row, 0))
+                tell(Diagnostic.of(TableCode.NO_BODY_NAME, place(row, 0))
                         .with(Hint.of("MEA213.hint2", "Write the body's name in the first cell of the row.")));
                 continue;
             }
@@ -160,12 +165,12 @@ final class TableReading {
         String measure = matcher.group(1);
         Optional<Unit> unit = Unit.of(matcher.group(2)).filter(u -> u != Unit.PERCENT);
         if (measure.isEmpty()) {
-            diagnostics.add(Diagnostic.of(TableCode.NO_MEASURE_NAME, place)
+            tell(Diagnostic.of(TableCode.NO_MEASURE_NAME, place)
                     .with(Hint.of("MEA212.hint2", "Write the measure before its unit, as `chest [mm]`.")));
             return new Heading("", unit, false);
         }
         if (unit.isEmpty()) {
-            diagnostics.add(Diagnostic.of(TableCode.UNKNOWN_HEADING_UNIT, place, "unit", matcher.group(2))
+            tell(Diagnostic.of(TableCode.UNKNOWN_HEADING_UNIT, place, "unit", matcher.group(2))
                     .with(Hint.of(
                             "MEA214.hint",
                             "Write it as `{measure} [mm]`, `{measure} [cm]` or `{measure} [in]`.",
@@ -184,7 +189,7 @@ final class TableReading {
         boolean anything = below.stream().anyMatch(r -> !r.cell(column).isEmpty());
         if (!anyAmount) {
             if (anything) {
-                diagnostics.add(Diagnostic.of(
+                tell(Diagnostic.of(
                                 TableCode.LEFT_OUT,
                                 place,
                                 "heading",
@@ -196,23 +201,45 @@ final class TableReading {
             return new Heading(text, Optional.empty(), false);
         }
         if (text.isEmpty()) {
-            diagnostics.add(Diagnostic.of(TableCode.NO_MEASURE_NAME, place)
+            tell(Diagnostic.of(TableCode.NO_MEASURE_NAME, place)
                     .with(Hint.of("MEA212.hint2", "Write the measure before its unit, as `chest [mm]`.")));
             return new Heading(text, Optional.empty(), false);
         }
         return new Heading(text, Optional.empty(), isNewMeasure(text, place, measures));
     }
 
+    private void tell(Diagnostic diagnostic) {
+        if (told++ < MOST_TOLD) {
+            diagnostics.add(diagnostic);
+        } else if (told == MOST_TOLD + 1) {
+            diagnostics.add(Diagnostic.of(
+                            TableCode.TOO_MANY_MESSAGES,
+                            diagnostic.place(),
+                            "table",
+                            table,
+                            "most",
+                            Fact.number(MOST_TOLD))
+                    .with(Hint.of("MEA218.hint", "Mend these first, or look whether this is a table of measures.")));
+        }
+    }
+
     private void take(Body body, String measure, String cell, Optional<Unit> unit, Place place) {
         Outcome<Quantity> read = MeasureText.read(body.name, measure, cell, unit, place);
-        body.diagnostics.addAll(read.diagnostics());
+        for (Diagnostic diagnostic : read.diagnostics()) {
+            if (told < MOST_TOLD) {
+                told++;
+                body.diagnostics.add(diagnostic);
+            } else {
+                tell(diagnostic);
+            }
+        }
         read.value().ifPresent(quantity -> body.entries.put(measure, new Measurements.Entry(quantity, place)));
     }
 
     private Optional<Body> newBody(String name, Place place, Map<String, Place> seen) {
         Place first = seen.putIfAbsent(name, place);
         if (first != null) {
-            diagnostics.add(Diagnostic.of(TableCode.SAME_BODY, place, "body", name)
+            tell(Diagnostic.of(TableCode.SAME_BODY, place, "body", name)
                     .with(new Related(Phrase.of("first", "It stands here first."), first))
                     .with(Hint.of("MEA211.hint", "Give each body a name of its own.")));
             return Optional.empty();
@@ -227,7 +254,7 @@ final class TableReading {
         if (first == null) {
             return true;
         }
-        diagnostics.add(Diagnostic.of(TableCode.SAME_MEASURE, place, "measure", measure)
+        tell(Diagnostic.of(TableCode.SAME_MEASURE, place, "measure", measure)
                 .with(new Related(Phrase.of("first", "It stands here first."), first))
                 .with(Hint.of(
                         "MEA210.hint",
@@ -241,7 +268,7 @@ final class TableReading {
         if (cells >= headings.lastFilled() && (cells <= wanted || row.blankFrom(wanted))) {
             return true;
         }
-        diagnostics.add(
+        tell(
                 Diagnostic.of(
                                 TableCode.RAGGED_ROW,
                                 place(row, Math.min(cells, wanted) - 1),
@@ -259,7 +286,7 @@ final class TableReading {
     }
 
     private void noBodies() {
-        diagnostics.add(
+        tell(
                 Diagnostic.of(TableCode.NO_BODIES, Place.named(table), "table", table)
                         .with(
                                 Hint.of(

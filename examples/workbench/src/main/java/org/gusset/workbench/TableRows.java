@@ -4,13 +4,17 @@ import de.siegmar.fastcsv.reader.CommentStrategy;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.CsvRecordHandler;
 import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.gusset.core.diagnostic.Diagnostic;
+import org.gusset.core.diagnostic.Fact;
 import org.gusset.core.diagnostic.Hint;
 import org.gusset.core.diagnostic.Place;
+import org.gusset.core.measure.TableCell;
 
 /**
  * The rows of a table in text form: comma, semicolon or tab, whichever the headings use, cells quoted or not. Blank rows and
@@ -41,11 +45,25 @@ record TableRows(List<Row> rows, List<Diagnostic> diagnostics) {
         }
     }
 
+    private static final int LEAST_BUFFER = 1 << 16;
+
+    /** The most letters of a cell; names and amounts take no more. */
+    static final int LONGEST_CELL = 500;
+
+    /** The most cells of a table: room for ten thousand bodies with a hundred measures. */
+    static final int MOST_CELLS = 1_000_000;
+
     private static final char[] SEPARATORS = {',', ';', '\t'};
 
     static TableRows read(String table, String text) {
         List<Row> rows = new ArrayList<>();
         List<Diagnostic> diagnostics = new ArrayList<>();
+        int whole = Math.max(LEAST_BUFFER, text.length() + 1);
+        CsvRecordHandler handler = CsvRecordHandler.builder()
+                .maxFields(whole)
+                .maxFieldSize(whole)
+                .maxRecordSize(whole)
+                .build();
         try (CsvReader<CsvRecord> reader = CsvReader.builder()
                 .fieldSeparator(separator(text))
                 .commentStrategy(CommentStrategy.SKIP)
@@ -54,8 +72,22 @@ record TableRows(List<Row> rows, List<Diagnostic> diagnostics) {
                 .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .allowUnclosedQuote(false)
                 .trimWhitespacesAroundQuotes(true)
-                .ofCsvRecord(text)) {
+                .maxBufferSize(whole)
+                .build(handler, text)) {
+            long cells = 0;
             for (CsvRecord csv : reader) {
+                if (csv.getField(0).strip().startsWith("#")) {
+                    continue;
+                }
+                cells += csv.getFieldCount();
+                Optional<Diagnostic> tooMuch = tooMuch(table, csv, cells);
+                if (tooMuch.isPresent()) {
+                    diagnostics.add(tooMuch.get());
+                    if (tooMuch.get().code().equals(TableCode.TOO_MANY_CELLS)) {
+                        rows.clear();
+                    }
+                    break;
+                }
                 Row row = new Row(
                         csv.getStartingLineNumber(),
                         csv.getFields().stream().map(TableRows::trimmed).toList());
@@ -82,7 +114,39 @@ record TableRows(List<Row> rows, List<Diagnostic> diagnostics) {
     }
 
     private static String trimmed(String cell) {
-        return cell.replace('\u00a0', ' ').strip();
+        return TableCell.read(cell.replace('\u00a0', ' ').strip());
+    }
+
+    private static Optional<Diagnostic> tooMuch(String table, CsvRecord csv, long cells) {
+        long line = csv.getStartingLineNumber();
+        if (cells > MOST_CELLS) {
+            return Optional.of(Diagnostic.of(
+                            TableCode.TOO_MANY_CELLS,
+                            new Place.Cell(table, line, 1, ""),
+                            "table",
+                            table,
+                            "most",
+                            Fact.number(MOST_CELLS))
+                    .with(Hint.of("MEA203.hint", "Split it into smaller tables.")));
+        }
+        for (int column = 0; column < csv.getFieldCount(); column++) {
+            int length = csv.getField(column).length();
+            if (length > LONGEST_CELL) {
+                return Optional.of(
+                        Diagnostic.of(
+                                        TableCode.CELL_TOO_LONG,
+                                        new Place.Cell(table, line, column + 1, ""),
+                                        "length",
+                                        Fact.number(length),
+                                        "most",
+                                        Fact.number(LONGEST_CELL))
+                                .with(
+                                        Hint.of(
+                                                "MEA216.hint",
+                                                "Look for a quotation mark or a separator that is missing before it, or for words that belong in a line after `#`.")));
+            }
+        }
+        return Optional.empty();
     }
 
     /** The separator that the first row with content has most often outside quotation marks. */

@@ -240,7 +240,7 @@ class MeasureTableTest {
 
     @Test
     void hugeTablesAreRefusedByTheirSize() {
-        assertThat(onlyMessage(MeasureTable.read("cast.csv", new byte[(64 << 20) + 1]))
+        assertThat(onlyMessage(MeasureTable.read("cast.csv", new byte[(16 << 20) + 1]))
                         .code())
                 .isEqualTo(TableCode.TOO_BIG);
     }

@@ -13,8 +13,12 @@ import org.gusset.core.diagnostic.Place;
  * @param paper what is printed on
  * @param margin how far everything keeps from the edges of the paper, in mm
  * @param overlap how much of a tiled piece stands on both of two neighbouring pages, in mm
+ * @param most the most pages that the pieces may be spread over: LIM303
  */
-public record PageOptions(Paper paper, double margin, double overlap) {
+public record PageOptions(Paper paper, double margin, double overlap, int most) {
+    /** More pages than anyone joins. */
+    public static final int USUAL_MOST = 1000;
+
     /** Printers commonly leave 3 to 5 mm of the paper blank (common practice, no source). */
     public static final double LEAST_MARGIN = 5;
 
@@ -30,15 +34,19 @@ public record PageOptions(Paper paper, double margin, double overlap) {
 
     /** Margins and overlaps of 10 mm. */
     public static PageOptions of(Paper paper) {
-        return new PageOptions(paper, 10, 10);
+        return new PageOptions(paper, 10, 10, USUAL_MOST);
     }
 
     public PageOptions withMargin(double mm) {
-        return new PageOptions(paper, mm, overlap);
+        return new PageOptions(paper, mm, overlap, most);
     }
 
     public PageOptions withOverlap(double mm) {
-        return new PageOptions(paper, margin, mm);
+        return new PageOptions(paper, margin, mm, most);
+    }
+
+    public PageOptions withMost(int pages) {
+        return new PageOptions(paper, margin, overlap, pages);
     }
 
     /** What keeps these options from being carried out (PAP003 to PAP005); nothing if all is well. */
@@ -79,9 +87,9 @@ public record PageOptions(Paper paper, double margin, double overlap) {
                     .with(Hint.of("PAP005.larger", "Take a larger paper or narrower margins.")));
             return faults;
         }
-        double most = Math.min(frame.window().width(), frame.window().height()) - LEAST_STEP;
-        if (!(overlap >= 0 && overlap <= most)) {
-            faults.add(fault(PaperCode.OVERLAP, "overlap", Fact.length(overlap), "most", Fact.length(most)));
+        double widest = Math.min(frame.window().width(), frame.window().height()) - LEAST_STEP;
+        if (!(overlap >= 0 && overlap <= widest)) {
+            faults.add(fault(PaperCode.OVERLAP, "overlap", Fact.length(overlap), "most", Fact.length(widest)));
         }
         return faults;
     }

@@ -3,8 +3,12 @@ package org.gusset.svg.page;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.gusset.core.diagnostic.Diagnostic;
+import org.gusset.core.diagnostic.Fact;
+import org.gusset.core.diagnostic.Hint;
 import org.gusset.core.diagnostic.Outcome;
+import org.gusset.core.diagnostic.Place;
 import org.gusset.core.geometry.Box;
 import org.gusset.core.geometry.Point;
 import org.gusset.core.geometry.Transform;
@@ -25,25 +29,30 @@ public final class Pages {
     /** Between what shares a page. */
     private static final double GAP = 8;
 
+    /** Lines of a piece, times the pages of its grid, that are looked at. */
+    private static final long MOST_LINES = 1_000_000;
+
     private static final double MAP_WIDTH = 260;
     private static final double MAP_HEIGHT = 200;
 
     /** What the title leaves of a small page for the map, at least, as a part of the window. */
     private static final double MAP_SHARE = 0.5;
 
-    private final SheetOptions options;
     private final PageOptions paper;
     private final PageFrame frame;
     private final SheetParts parts;
+    private final List<Item> pieces;
 
     private Pages(SheetParts parts, SheetOptions options, PageOptions paper) {
-        this.options = options;
         this.paper = paper;
         this.frame = PageFrame.of(paper);
         this.parts = parts;
+        this.pieces = parts.figures().stream()
+                .map(figure -> Item.of(figure, options.styles()))
+                .toList();
     }
 
-    /** The pages in reading order, row by row; PAP003 to PAP005 if the paper leaves no room. */
+    /** The pages in reading order, row by row; PAP003 to PAP005 if the paper leaves no room, LIM303 or LIM304 if it is too much. */
     public static Outcome<List<Page>> of(SheetContent content, SheetOptions options, PageOptions paper) {
         List<Diagnostic> faults = paper.faults();
         return faults.isEmpty() ? of(SheetParts.of(content, options), options, paper) : Outcome.none(faults);
@@ -56,11 +65,58 @@ public final class Pages {
             return Outcome.none(faults);
         }
         Pages pages = new Pages(parts, options, paper);
+        Optional<Diagnostic> tooMany = pages.tooMany();
+        if (tooMany.isPresent()) {
+            return Outcome.none(List.of(tooMany.get()));
+        }
         PageLayout layout = pages.layout(false);
         if (layout.shared().size() + layout.spread().size() > 1) {
             layout = pages.layout(true);
         }
         return Outcome.of(new PageScenes(options, paper, parts).of(layout));
+    }
+
+    /** Why the pieces are not spread over pages: they would be too many, or too much would have to be sought on them. */
+    private Optional<Diagnostic> tooMany() {
+        Box window = frame.window();
+        long all = 0;
+        for (Item piece : pieces) {
+            if (fits(piece)) {
+                continue;
+            }
+            long cells = Tiling.cells(piece.bounds(), window.width(), window.height(), paper.overlap());
+            int lines = piece.lines().sure().size();
+            all += cells;
+            if (all > paper.most()) {
+                return Optional.of(Diagnostic.of(
+                                PaperCode.TOO_MANY_PAGES,
+                                Place.named(piece.name()),
+                                "piece",
+                                piece.name(),
+                                "count",
+                                Fact.number(cells),
+                                "most",
+                                Fact.number(paper.most()))
+                        .with(Hint.of("LIM303.larger", "Take a larger paper, or a roll.")));
+            } else if (cells * lines > MOST_LINES) {
+                return Optional.of(Diagnostic.of(
+                                PaperCode.TOO_FULL_PAGES,
+                                Place.named(piece.name()),
+                                "piece",
+                                piece.name(),
+                                "count",
+                                Fact.number(lines),
+                                "pages",
+                                Fact.number(cells))
+                        .with(Hint.of("LIM304.larger", "Take a larger paper, or a roll.")));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private boolean fits(Item piece) {
+        Box window = frame.window();
+        return piece.fits(window.width(), window.height()) || piece.fits(window.height(), window.width());
     }
 
     private PageLayout layout(boolean withMap) {
@@ -81,12 +137,9 @@ public final class Pages {
         whole.add(put(Item.of(parts.cuttingList(), window.width(), window.height()), false, shelving));
         parts.lineKey()
                 .ifPresent(key -> whole.add(put(Item.of(key, window.width(), window.height()), false, shelving)));
-        List<Item> pieces = parts.figures().stream()
-                .map(figure -> Item.of(figure, options.styles()))
-                .toList();
         List<Item> fitting = new ArrayList<>();
         for (Item piece : pieces) {
-            if (piece.fits(window.width(), window.height()) || piece.fits(window.height(), window.width())) {
+            if (fits(piece)) {
                 fitting.add(piece);
             } else {
                 spread.add(spread(piece));

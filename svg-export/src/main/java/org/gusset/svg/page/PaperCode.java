@@ -22,7 +22,12 @@ public enum PaperCode implements Code {
             "PAP005",
             Severity.ERROR,
             "The paper `{paper}` is too small: margins of {margin} and the strip with the test square leave {width} by {height} for "
-                    + "the pieces, and {leastWidth} by {leastHeight} are needed.");
+                    + "the pieces, and {leastWidth} by {leastHeight} are needed."),
+    TOO_MANY_PAGES(
+            "LIM303",
+            Severity.ERROR,
+            "`{piece}` takes {count} pages; with the pieces before it that is more than {most}."),
+    TOO_FULL_PAGES("LIM304", Severity.ERROR, "`{piece}` has {count} lines, too many to be spread over {pages} pages.");
 
     private final String id;
     private final Severity severity;

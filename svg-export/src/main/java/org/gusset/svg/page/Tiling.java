@@ -72,6 +72,11 @@ final class Tiling {
         }
     }
 
+    /** The pages of the grid that covers a box. */
+    static long cells(Box box, double width, double height, double overlap) {
+        return (long) Row.count(box.width(), width, overlap) * Row.count(box.height(), height, overlap);
+    }
+
     /** The grid that needs the fewest pages and, of those, cuts the fewest words. */
     static Tiling of(Item item, double width, double height, double overlap) {
         Box box = item.bounds();

@@ -300,4 +300,47 @@ class PagesTest {
             assertThat(letters).containsExactly("A", "A", "A", "A");
         }
     }
+
+    /** A square of 10 m takes 56 by 38 pages of A4 with margins and overlaps of 10 mm. */
+    @Test
+    void pagesAreBounded() {
+        SheetContent large = Shapes.content(List.of(plain("Curtain", 10_000, 10_000)));
+        PageOptions a4 = PageOptions.of(Paper.parse("A4").orThrow());
+        assertThat(Pages.of(large, OPTIONS, a4)).satisfies(refused -> {
+            assertThat(refused.value()).isEmpty();
+            assertThat(refused.diagnostics()).extracting(d -> d.code().id()).containsExactly("LIM303");
+        });
+        SheetContent small = Shapes.content(List.of(plain("Flag", 500, 500)));
+        assertThat(Pages.of(small, OPTIONS, a4.withMost(9)).diagnostics()).isEmpty();
+        assertThat(Pages.of(small, OPTIONS, a4.withMost(2)).diagnostics())
+                .extracting(Diagnostic::code)
+                .containsExactly(PaperCode.TOO_MANY_PAGES);
+    }
+
+    @Test
+    void linesOnManyPagesAreBounded() {
+        List<Point> points = new java.util.ArrayList<>();
+        for (int i = 0; i < 2_000; i++) {
+            points.add(new Point(i * 2.5, i % 2 * 10));
+        }
+        points.add(new Point(5_000, 5_000));
+        points.add(new Point(0, 5_000));
+        Piece comb = Shapes.polygon(
+                "Comb",
+                points,
+                points.stream().map(p -> 0.0).toList(),
+                List.of(Shapes.cut(1, Cut.Arrangement.SINGLE, "shell")),
+                new Grain(new Point(1000, 1000), new Point(1000, 4000), false));
+        PageOptions a4 = PageOptions.of(Paper.parse("A4").orThrow());
+        assertThat(Pages.of(Shapes.content(List.of(comb)), OPTIONS, a4).diagnostics())
+                .extracting(d -> d.code().id())
+                .containsExactly("LIM304");
+    }
+
+    /** A slip in a unit makes a grid for labels coarser, not larger. */
+    @Test
+    void aPieceOfAKilometreIsDrawn() {
+        assertThat(Svg.sheet(Shapes.content(List.of(plain("Curtain", 1_000_000, 1_000_000))), OPTIONS))
+                .contains("Curtain");
+    }
 }

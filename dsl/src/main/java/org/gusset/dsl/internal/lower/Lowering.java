@@ -10,10 +10,7 @@ import org.gusset.core.check.Finding;
 import org.gusset.core.construct.Compute;
 import org.gusset.core.construct.PathConstruction;
 import org.gusset.core.construct.PointConstruction;
-import org.gusset.core.diagnostic.Diagnostic;
-import org.gusset.core.diagnostic.Fact;
 import org.gusset.core.diagnostic.Fault;
-import org.gusset.core.diagnostic.Hint;
 import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.diagnostic.Phrase;
 import org.gusset.core.diagnostic.Place;
@@ -23,6 +20,7 @@ import org.gusset.core.evaluate.SolveSeveral;
 import org.gusset.core.evaluate.SolvedPart;
 import org.gusset.core.geometry.Path;
 import org.gusset.core.geometry.Point;
+import org.gusset.core.graph.Bounds;
 import org.gusset.core.graph.Graph;
 import org.gusset.core.graph.Handle;
 import org.gusset.core.graph.Operation;
@@ -36,7 +34,6 @@ import org.gusset.core.pattern.TakenUp;
 import org.gusset.dsl.Budget;
 import org.gusset.dsl.internal.resolve.CheckedDraft;
 import org.gusset.dsl.internal.resolve.Equations;
-import org.gusset.dsl.internal.resolve.ResolveCode;
 import org.gusset.dsl.internal.resolve.Scope;
 import org.gusset.dsl.internal.resolve.Symbol;
 import org.gusset.dsl.internal.resolve.Term;
@@ -57,16 +54,19 @@ public final class Lowering {
 
     private final Room room;
     private final int trials;
+    private final Bounds bounds;
 
     private Lowering(String title, Budget budget) {
+        this.bounds = budget.evaluation();
         this.room = new Room(budget.nodes());
         this.trials = budget.trials();
         this.draft = Draft.builder(title);
-        this.graph = draft.graph();
+        this.graph = draft.graph().bounds(bounds);
         this.outside = null;
     }
 
     private Lowering(Equations equations, Lowering whole) {
+        this.bounds = whole.bounds;
         this.room = whole.room;
         this.trials = whole.trials;
         this.draft = Draft.builder("");
@@ -83,12 +83,11 @@ public final class Lowering {
 
     /**
      * The draft of a checked tree; what is broken in it has nodes without a value. It is empty, and the reason told, if it has more
-     * pieces or nodes than the budget allows.
+     * nodes than the budget allows.
      */
     public static Outcome<Draft> lower(CheckedDraft checked, String text, Budget budget) {
         Lowering lowering = new Lowering(checked.title(), budget);
         try {
-            bounded(checked, budget.pieces());
             lowering.lower(checked);
         } catch (Fault tooLarge) {
             Draft empty = Draft.builder(checked.title())
@@ -98,21 +97,6 @@ public final class Lowering {
             return Outcome.of(empty, List.of(tooLarge.diagnostic()));
         }
         return Outcome.of(lowering.draft.note(checked.note()).text(text).build());
-    }
-
-    private static void bounded(CheckedDraft checked, int most) {
-        List<CheckedDraft.Piece> pieces = new ArrayList<>(checked.pieces());
-        pieces.addAll(checked.lent());
-        if (pieces.size() > most) {
-            throw new Fault(Diagnostic.of(
-                            ResolveCode.TOO_MANY_PIECES,
-                            pieces.get(most).symbol().span(),
-                            "count",
-                            Fact.number(pieces.size()),
-                            "most",
-                            Fact.number(most))
-                    .with(Hint.of("pieces.fewer", "Make several drafts of it.")));
-        }
     }
 
     private void lower(CheckedDraft checked) {
@@ -391,6 +375,10 @@ public final class Lowering {
     private SolvedPart part(Equations equations) {
         List<Handle<Double>> unknowns = new ArrayList<>();
         equations.unknowns().forEach(u -> unknowns.add(as(symbol(u), Double.class)));
+        // A long chain is walked from its beginning, so that asking for its end does not go down the whole of it.
+        new Chain(s -> valued(s) && !handles.containsKey(s) && equations.inner().contains(s))
+                .order(equations.uses())
+                .forEach(this::symbol);
         List<Handle<Double>> misses = new ArrayList<>();
         equations.misses().forEach(m -> misses.add(as(handle(m), Double.class)));
         List<Handle<?>> outer = new ArrayList<>();

@@ -11,11 +11,19 @@ import org.gusset.core.diagnostic.Span;
 final class Faults {
     private final List<Diagnostic> told = new ArrayList<>();
     private final java.util.Set<Integer> lines = new java.util.HashSet<>();
+    private final int most;
     private int first = Integer.MAX_VALUE;
+
+    /** @param most how many are gathered at the most; one more shows that there are others */
+    Faults(int most) {
+        this.most = most;
+    }
 
     void tell(Diagnostic diagnostic) {
         if (diagnostic.place() instanceof Span span && lines.add(span.line())) {
-            told.add(diagnostic);
+            if (told.size() <= most) {
+                told.add(diagnostic);
+            }
             first = Math.min(first, span.start());
         }
     }

@@ -18,7 +18,7 @@ public final class Parsing {
 
     /** The same within another budget. */
     public static Outcome<DraftTree> parse(Source source, Budget budget) {
-        Faults faults = new Faults();
+        Faults faults = new Faults(budget.messages());
         String text = source.text();
         if (text.length() > budget.characters()) {
             Spans start = new Spans(source.name(), "");

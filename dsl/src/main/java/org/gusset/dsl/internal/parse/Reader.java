@@ -23,6 +23,7 @@ import org.gusset.dsl.syntax.Statement;
 final class Reader {
     private final Source source;
     private final Nesting nesting;
+    private final NameLengths names;
     private final Faults faults;
     private final Spans spans;
     private final Explaining explaining;
@@ -43,12 +44,13 @@ final class Reader {
         this.spans = new Spans(source.name(), source.text());
         this.blocks = new Blocks(spans, faults);
         this.explaining = new Explaining(spans, faults);
-        Texts texts = new Texts(spans, faults, this::hole);
+        Texts texts = new Texts(spans, faults, budget.words(), this::hole);
         ExprBuilder exprs = new ExprBuilder(spans, faults, budget, texts);
         this.exprs = exprs;
         this.builder = new StatementBuilder(spans, faults, exprs, texts);
         this.nesting = new Nesting(budget.nesting(), spans, faults);
-        this.tokens = nesting.bounded(new Tokens(spans, faults, source.text(), 0).read());
+        this.names = new NameLengths(budget.name(), spans, faults);
+        this.tokens = names.bounded(nesting.bounded(new Tokens(spans, faults, source.text(), 0).read()));
         this.lost = new Lost(spans);
         this.misnomers = new Misnomers(tokens, spans, faults);
     }
@@ -364,7 +366,7 @@ final class Reader {
 
     /** The expression of a hole in a text. */
     private Expr hole(String text, int base) {
-        List<CommonToken> inside = nesting.bounded(new Tokens(spans, faults, text, base).read());
+        List<CommonToken> inside = names.bounded(nesting.bounded(new Tokens(spans, faults, text, base).read()));
         Span span = spans.of(base, base + text.codePointCount(0, text.length()));
         if (inside.isEmpty()) {
             return new Expr.Broken(span);

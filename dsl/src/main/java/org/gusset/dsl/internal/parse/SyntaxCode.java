@@ -36,6 +36,8 @@ public enum SyntaxCode implements Code {
     HOLLOW_WITH_WAYS("SYN029", "A hollowed curve bends one straight stretch; it takes no `through` and no `heading`."),
     TOO_LONG("LIM001", "The text has {length} characters, and {most} are allowed."),
     TOO_NESTED("LIM002", "Brackets and blocks are nested more than {most} deep here."),
+    NAME_TOO_LONG("LIM107", "This name has {length} letters, and {most} are allowed."),
+    WORDS_TOO_LONG("LIM109", "This text has {length} letters, and {most} are allowed."),
     TOO_MANY_PARTS("LIM003", "This statement has more than {most} operators and moves.");
 
     private final String id;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiFunction;
 import org.antlr.v4.runtime.Token;
+import org.gusset.core.diagnostic.Fact;
 import org.gusset.core.diagnostic.Hint;
 import org.gusset.core.diagnostic.Span;
 import org.gusset.dsl.syntax.Expr;
@@ -13,12 +14,15 @@ import org.gusset.dsl.syntax.Words;
 final class Texts {
     private final Spans spans;
     private final Faults faults;
+    private final int most;
     private final BiFunction<String, Integer, Expr> holes;
 
     /**
+     * @param most how many letters a text may have
      * @param holes reads the text of a hole that begins at a code point of the source
      */
-    Texts(Spans spans, Faults faults, BiFunction<String, Integer, Expr> holes) {
+    Texts(Spans spans, Faults faults, int most, BiFunction<String, Integer, Expr> holes) {
+        this.most = most;
         this.spans = spans;
         this.faults = faults;
         this.holes = holes;
@@ -27,10 +31,25 @@ final class Texts {
     /** Strings in a row, which join. */
     Words words(List<Token> strings) {
         List<Words.Part> parts = new ArrayList<>();
+        Span span = spans.of(strings.get(0), strings.get(strings.size() - 1));
+        long letters = 0;
+        for (Token string : strings) {
+            letters += string.getText().length() - 2L;
+        }
+        if (letters > most) {
+            faults.tell(
+                    SyntaxCode.WORDS_TOO_LONG,
+                    span,
+                    Hint.of("words.shorter", "Say it in fewer words, or in several texts."),
+                    "length",
+                    Fact.number(letters),
+                    "most",
+                    most);
+            return new Words(List.of(new Words.Text("...")), span);
+        }
         for (Token string : strings) {
             read(string, parts);
         }
-        Span span = spans.of(strings.get(0), strings.get(strings.size() - 1));
         return new Words(parts, span);
     }
 

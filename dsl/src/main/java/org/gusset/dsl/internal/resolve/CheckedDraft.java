@@ -5,6 +5,9 @@ import java.util.Map;
 import java.util.Optional;
 import org.gusset.core.diagnostic.Span;
 import org.gusset.core.draft.Draft;
+import org.gusset.dsl.syntax.DraftTree;
+import org.gusset.dsl.syntax.Statement;
+import org.gusset.dsl.syntax.Words;
 
 /**
  * A draft whose names, kinds and dimensions are right. Symbols whose definitions are broken have the type {@link Type#BROKEN}.
@@ -34,6 +37,28 @@ public record CheckedDraft(
         pieces = List.copyOf(pieces);
         lent = List.copyOf(lent);
         checks = List.copyOf(checks);
+    }
+
+    /** A draft of which only the title and the note are kept. */
+    static CheckedDraft empty(DraftTree tree) {
+        for (Statement statement : tree.statements()) {
+            if (statement instanceof Statement.Draft draft) {
+                String note = draft.note().map(Words::plain).orElse("");
+                return new CheckedDraft(
+                        draft.title().plain(),
+                        note,
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        List.of());
+            }
+        }
+        return new CheckedDraft(
+                "", "", List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
     }
 
     /** The same with its symbols in order. */

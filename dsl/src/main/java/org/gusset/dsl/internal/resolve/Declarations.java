@@ -8,9 +8,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.gusset.core.diagnostic.Diagnostic;
+import org.gusset.core.diagnostic.Fact;
+import org.gusset.core.diagnostic.Fault;
 import org.gusset.core.diagnostic.Hint;
 import org.gusset.core.diagnostic.Phrase;
 import org.gusset.core.diagnostic.Related;
+import org.gusset.core.diagnostic.Span;
+import org.gusset.dsl.Budget;
 import org.gusset.dsl.syntax.Expr;
 import org.gusset.dsl.syntax.Name;
 import org.gusset.dsl.syntax.Statement;
@@ -31,8 +35,13 @@ final class Declarations {
     /** A declaration of a measure that another file has declared before. */
     record Shared(Statement statement, Home home) {}
 
-    Declarations(Messages messages, Changes changes, FullnessStatements fullness) {
+    private final Budget budget;
+
+    private long names;
+
+    Declarations(Messages messages, Changes changes, FullnessStatements fullness, Budget budget) {
         this.messages = messages;
+        this.budget = budget;
         this.changes = changes;
         this.fullness = fullness;
     }
@@ -42,13 +51,49 @@ final class Declarations {
         return shared.getOrDefault(measure, List.of());
     }
 
-    /** Declares everything in a file and in those that it uses. */
+    /**
+     * Declares everything in a file and in those that it uses.
+     *
+     * @throws Fault if there are too many pieces or names
+     */
     void declare(Home first) {
         List<Home> homes = first.all();
+        checkPieces(homes);
         homes.forEach(this::file);
         // What a piece is traced from must be there before it.
         for (int i = homes.size() - 1; i >= 0; i--) {
             pieces(homes.get(i));
+        }
+    }
+
+    private void checkPieces(List<Home> homes) {
+        List<Name> pieces = new ArrayList<>();
+        for (Home home : homes) {
+            for (Statement statement : home.tree().statements()) {
+                if (statement instanceof Statement.Piece || statement instanceof Statement.Strip) {
+                    Definitions.name(statement).ifPresent(pieces::add);
+                }
+            }
+        }
+        if (pieces.size() > budget.pieces()) {
+            throw new Fault(Diagnostic.of(
+                            ResolveCode.TOO_MANY_PIECES,
+                            pieces.get(budget.pieces()).span(),
+                            "count",
+                            Fact.number(pieces.size()),
+                            "most",
+                            Fact.number(budget.pieces()))
+                    .with(Hint.of("pieces.fewer", "Make several drafts of it.")));
+        }
+    }
+
+    /** Counts names and statements that a piece takes over. */
+    private void count(long more, Span at) {
+        names += more;
+        if (names > budget.names()) {
+            throw new Fault(Diagnostic.of(ResolveCode.TOO_MANY_NAMES, at, "most", Fact.number(budget.names()))
+                    .with(Hint.of(
+                            "names.fewer", "Make several drafts of it, or trace a piece before much is drawn in it.")));
         }
     }
 
@@ -61,6 +106,7 @@ final class Declarations {
             if (name.isEmpty() || lost || !checkNewName(name.get(), "", file)) {
                 continue;
             }
+            count(1, name.get().span());
             boolean ofBody = statement instanceof Statement.Measure || statement instanceof Statement.Fit;
             Symbol known = ofBody ? ofTheBody.get(name.get().text()) : null;
             if (known != null && known.role() == Definitions.role(statement)) {
@@ -159,6 +205,7 @@ final class Declarations {
         busy.add(name);
         PieceBody body = new PieceBody(statement, home, messages, n -> Lookup.isBroken(n, home));
         statement.origin().ifPresent(origin -> trace(body, origin, home, statements, read, busy));
+        count(statement.body().size(), statement.name().span());
         body.add(statement.body());
         busy.remove(name);
         read.put(name, body);
@@ -190,6 +237,9 @@ final class Declarations {
         PieceBody from = used == null
                 ? body(other, home, statements, read, busy)
                 : used.bodies().get(reference.parts().get(1).text());
+        if (from != null) {
+            count(from.entries().size(), reference.span());
+        }
         if (from != null && origin instanceof Statement.Traced traced) {
             body.trace(from, traced.mirror());
         } else if (from != null) {
@@ -206,6 +256,19 @@ final class Declarations {
         Scope scope = new Scope(home.scope(), home.prefix() + body.name());
         home.pieceScopes().put(body.name(), scope);
         changes.declare(body, scope);
+        int changed = changes.of(scope).size();
+        if (changed > budget.changes()) {
+            throw new Fault(Diagnostic.of(
+                            ResolveCode.TOO_MANY_CHANGES,
+                            changes.of(scope).get(budget.changes()).span(),
+                            "piece",
+                            "`" + body.name() + "`",
+                            "count",
+                            Fact.number(changed),
+                            "most",
+                            Fact.number(budget.changes()))
+                    .with(Hint.of("changes.fewer", "Draw the piece anew from what it has become.")));
+        }
         fullness.declare(body, scope);
         for (int i = 0; i < body.entries().size(); i++) {
             PieceBody.Entry entry = body.entries().get(i);

@@ -70,7 +70,7 @@ public final class Equations {
     }
 
     /** The symbols that the equations need. */
-    Set<Symbol> uses() {
+    public Set<Symbol> uses() {
         return uses;
     }
 

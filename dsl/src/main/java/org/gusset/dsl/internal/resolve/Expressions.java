@@ -8,6 +8,7 @@ import org.gusset.core.construct.PointConstruction;
 import org.gusset.core.construct.RowConstruction;
 import org.gusset.core.construct.Telling;
 import org.gusset.core.diagnostic.Diagnostic;
+import org.gusset.core.diagnostic.Fact;
 import org.gusset.core.diagnostic.Hint;
 import org.gusset.core.diagnostic.Span;
 import org.gusset.core.graph.Operation;
@@ -19,7 +20,13 @@ import org.gusset.dsl.syntax.Words;
 /** Checks expressions: finds what names mean, and whether kinds and dimensions fit. */
 final class Expressions {
     /** Terms within terms, through all values that rest on one another, before no further value is read for them. */
-    private static final int DEEP = 1000;
+    private static final int DEEP = 300;
+
+    /** The parts of sums for each node that a draft may have. */
+    private static final long TERMS = 4;
+
+    private final int nodes;
+    private long terms;
 
     private final Resolver resolver;
     private final Messages messages;
@@ -28,7 +35,9 @@ final class Expressions {
     private final Conditions conditions;
     private int depth;
 
-    Expressions(Resolver resolver, Messages messages) {
+    /** @param nodes the most nodes that a draft may have; there may be {@value #TERMS} times as many terms */
+    Expressions(Resolver resolver, Messages messages, int nodes) {
+        this.nodes = nodes;
         this.resolver = resolver;
         this.messages = messages;
         this.shapes = new Shapes(this, messages);
@@ -54,10 +63,22 @@ final class Expressions {
     }
 
     Term term(Expr expr, Context at) {
+        if (used(expr)) {
+            return new Term.Broken(expr.span());
+        }
         depth++;
         Term term = read(expr, at);
         depth--;
         return term;
+    }
+
+    /** True if there are more parts of sums than nodes could be made of; told once. */
+    private boolean used(Expr expr) {
+        long most = TERMS * (nodes + 1L);
+        if (terms == most) {
+            messages.tell(ResolveCode.GRAPH_TOO_LARGE, expr.span(), "most", Fact.number(nodes));
+        }
+        return terms++ >= most;
     }
 
     private Term read(Expr expr, Context at) {

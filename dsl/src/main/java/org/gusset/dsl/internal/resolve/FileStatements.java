@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.gusset.core.diagnostic.Diagnostic;
+import org.gusset.core.diagnostic.Fact;
+import org.gusset.core.diagnostic.Hint;
 import org.gusset.core.diagnostic.Span;
 import org.gusset.core.draft.Draft;
 import org.gusset.core.draft.Given;
@@ -32,7 +34,10 @@ final class FileStatements {
 
     private final Map<Symbol, Draft.Option.Kind> kinds = new LinkedHashMap<>();
 
-    FileStatements(Resolver resolver, Expressions expressions, Messages messages) {
+    private final int mostChecks;
+
+    FileStatements(Resolver resolver, Expressions expressions, Messages messages, int mostChecks) {
+        this.mostChecks = mostChecks;
         this.resolver = resolver;
         this.expressions = expressions;
         this.messages = messages;
@@ -223,6 +228,12 @@ final class FileStatements {
             checks.addAll(settings.checks(home));
         }
         checks.addAll(new PartSeams(seams).checks(first));
+        if (checks.size() > mostChecks) {
+            messages.tell(Diagnostic.of(
+                            ResolveCode.TOO_MANY_CHECKS, checks.get(mostChecks).span(), "most", Fact.number(mostChecks))
+                    .with(Hint.of("checks.fewer", "Make several drafts of it.")));
+            checks.subList(mostChecks, checks.size()).clear();
+        }
         if (!titled && !tree.statements().isEmpty()) {
             Span span = tree.statements().get(0).span();
             messages.tell(ResolveCode.NO_TITLE, span);

@@ -9,8 +9,12 @@ public interface Loader {
     /** A text and its tree. */
     record Loaded(Source source, DraftTree tree) {}
 
-    /** The tree, or why there is none. */
-    record Answer(Optional<Loaded> loaded, String why) {}
+    /**
+     * The tree, or why there is none.
+     *
+     * @param tooLong true if the texts would be longer together than is allowed
+     */
+    record Answer(Optional<Loaded> loaded, String why, boolean tooLong) {}
 
     Answer find(String file, Source asking);
 }

@@ -17,6 +17,9 @@ import org.jspecify.annotations.Nullable;
 final class Lookup {
     private final Messages messages;
 
+    /** How many places a hint names where a name is known. */
+    private static final int ELSEWHERE = 5;
+
     Lookup(Messages messages) {
         this.messages = messages;
     }
@@ -126,9 +129,12 @@ final class Lookup {
 
     private Diagnostic unknown(Name name, Context at) {
         Diagnostic unknown = Diagnostic.of(ResolveCode.UNKNOWN_NAME, name.span(), "name", name.text());
+        if (messages.full()) {
+            return unknown;
+        }
         List<String> elsewhere = new ArrayList<>();
         for (Map.Entry<String, Scope> piece : at.home().pieceScopes().entrySet()) {
-            if (piece.getValue().own(name.text()) != null) {
+            if (piece.getValue().own(name.text()) != null && elsewhere.size() < ELSEWHERE) {
                 elsewhere.add(piece.getKey() + "." + name.text());
             }
         }

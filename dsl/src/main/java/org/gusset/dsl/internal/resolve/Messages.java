@@ -17,7 +17,13 @@ final class Messages {
     private final Map<String, String> texts = new HashMap<>();
     private final Set<Diagnostic> told = new LinkedHashSet<>();
     private final Set<Place> places = new LinkedHashSet<>();
+    private final int most;
     private int silent;
+
+    /** @param most how many are gathered at the most; one more shows that there are others */
+    Messages(int most) {
+        this.most = most;
+    }
 
     private record Place(Code code, Span span) {}
 
@@ -26,8 +32,14 @@ final class Messages {
         texts.put(source.name(), source.text());
     }
 
+    /** True if no further message is gathered, so that hints need not be sought. */
+    boolean full() {
+        return told.size() > most;
+    }
+
     void tell(Diagnostic diagnostic) {
         if (silent == 0
+                && !full()
                 && (!(diagnostic.place() instanceof Span span) || places.add(new Place(diagnostic.code(), span)))) {
             told.add(diagnostic);
         }

@@ -55,6 +55,14 @@ public enum ResolveCode implements Code {
     TOO_DEEP("LIM101", "This value rests on a chain of more than {most} values further down; put them above it."),
     TOO_MANY_FILES("LIM103", "This draft uses more than {most} files, counted as often as they are used."),
     TOO_LARGE("LIM102", "The rules of this draft unfold into more than {most} parts."),
+    FILES_TOO_LONG("LIM106", "The files of this draft have more than {most} characters together."),
+    TOO_MANY_NAMES(
+            "LIM108",
+            "This draft has more than {most} names, with those of the files that it uses and all that traced pieces take over."),
+    TOO_MANY_MESSAGES("LIM110", "There are more messages than these {most}, and the rest is not told."),
+    TOO_MANY_CHANGES("LIM111", "{piece} is changed {count} times, and {most} are allowed."),
+    RULES_TOO_DEEP("LIM112", "Rules call one another more than {most} deep here."),
+    TOO_MANY_CHECKS("LIM113", "This draft has more than {most} seams and checks."),
     TOO_MANY_PIECES(
             "LIM104", "This draft has {count} pieces with those of the files that it uses, and {most} are allowed."),
     GRAPH_TOO_LARGE(

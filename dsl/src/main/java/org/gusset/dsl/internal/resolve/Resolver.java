@@ -9,7 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.gusset.core.construct.PointConstruction;
+import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Fact;
+import org.gusset.core.diagnostic.Fault;
 import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.diagnostic.Span;
 import org.gusset.dsl.Budget;
@@ -38,26 +40,35 @@ public final class Resolver {
 
     private Resolver(DraftTree tree, Source source, Loader loader, Budget budget) {
         this.deepest = budget.chain();
-        this.messages = new Messages();
-        this.first = new UsedFiles(loader, messages, budget.files()).read(tree, source);
+        this.messages = new Messages(budget.messages());
+        this.first = new UsedFiles(loader, messages, budget).read(tree, source);
         this.names = new Lookup(messages);
-        this.expressions = new Expressions(this, messages);
+        this.expressions = new Expressions(this, messages, budget.nodes());
         this.curves = new Curves(expressions, messages, budget.row());
-        this.rules = new Rules(this, expressions, curves, messages, budget.calls());
+        this.rules = new Rules(this, expressions, curves, messages, budget);
         this.darts = new Darts(expressions, messages);
         this.solves = new Solves(expressions, messages);
         this.fullness = new FullnessStatements(this, expressions, messages);
-        this.declarations = new Declarations(messages, changes, fullness);
+        this.declarations = new Declarations(messages, changes, fullness, budget);
         this.changeStatements = new ChangeStatements(this, expressions, messages);
         this.layouts = new Layouts(this, expressions, messages);
-        this.fileStatements = new FileStatements(this, expressions, messages);
+        this.fileStatements = new FileStatements(this, expressions, messages, budget.checks());
     }
 
-    /** The checked draft, with as much in it as is sound, and every mistake of names, kinds and dimensions. */
+    /**
+     * The checked draft, with as much in it as is sound, and every mistake of names, kinds and dimensions. It is empty, and the reason
+     * told, if it has more pieces or names than the budget allows.
+     */
     public static Outcome<CheckedDraft> resolve(DraftTree tree, Source source, Loader loader, Budget budget) {
         Resolver resolver = new Resolver(tree, source, loader, budget);
-        CheckedDraft draft = resolver.resolve();
-        return Outcome.of(draft, resolver.messages.told());
+        try {
+            CheckedDraft draft = resolver.resolve();
+            return Outcome.of(draft, resolver.messages.told());
+        } catch (Fault tooLarge) {
+            List<Diagnostic> told = resolver.messages.told();
+            told.add(tooLarge.diagnostic());
+            return Outcome.of(CheckedDraft.empty(tree), told);
+        }
     }
 
     private CheckedDraft resolve() {

@@ -6,7 +6,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.gusset.core.diagnostic.Diagnostic;
+import org.gusset.core.diagnostic.Fact;
+import org.gusset.core.diagnostic.Hint;
 import org.gusset.core.diagnostic.Span;
+import org.gusset.dsl.Budget;
 import org.gusset.dsl.syntax.Expr;
 import org.gusset.dsl.syntax.Statement;
 import org.jspecify.annotations.Nullable;
@@ -22,11 +26,13 @@ final class Rules {
     private final Messages messages;
     private final Deque<Symbol> active = new ArrayDeque<>();
     private final int mostCalls;
+    private final int deepest;
     private int calls;
 
-    /** @param mostCalls the most calls that a draft may unfold into */
-    Rules(Resolver resolver, Expressions expressions, Curves curves, Messages messages, int mostCalls) {
-        this.mostCalls = mostCalls;
+    /** @param budget how many calls a draft may unfold into, and how deep */
+    Rules(Resolver resolver, Expressions expressions, Curves curves, Messages messages, Budget budget) {
+        this.mostCalls = budget.calls();
+        this.deepest = budget.rules();
         this.resolver = resolver;
         this.expressions = expressions;
         this.curves = curves;
@@ -88,8 +94,7 @@ final class Rules {
         }
         calls++;
         if (calls == mostCalls + 1) {
-            messages.tell(
-                    ResolveCode.TOO_LARGE, call.span(), "most", org.gusset.core.diagnostic.Fact.number(mostCalls));
+            messages.tell(ResolveCode.TOO_LARGE, call.span(), "most", Fact.number(mostCalls));
         }
         return broken || calls > mostCalls
                 ? new Term.Broken(call.span())
@@ -140,6 +145,11 @@ final class Rules {
                     .map(Symbol::name)
                     .collect(Collectors.joining(" needs "));
             messages.tell(ResolveCode.CIRCLE, symbol.span(), "name", symbol.name(), "chain", chain);
+            return new Term.Broken(span);
+        }
+        if (active.size() >= deepest || expressions.deep()) {
+            messages.tell(Diagnostic.of(ResolveCode.RULES_TOO_DEEP, span, "most", Fact.number(active.size()))
+                    .with(Hint.of("rules.flat", "Work out a part of it above, with `let`.")));
             return new Term.Broken(span);
         }
         active.addLast(symbol);

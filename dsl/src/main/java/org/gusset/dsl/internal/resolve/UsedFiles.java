@@ -9,6 +9,7 @@ import org.gusset.core.diagnostic.Fact;
 import org.gusset.core.diagnostic.Hint;
 import org.gusset.core.diagnostic.Phrase;
 import org.gusset.core.diagnostic.Related;
+import org.gusset.dsl.Budget;
 import org.gusset.dsl.Source;
 import org.gusset.dsl.syntax.DraftTree;
 import org.gusset.dsl.syntax.Statement;
@@ -19,14 +20,17 @@ final class UsedFiles {
     private final Messages messages;
     private final List<Step> chain = new ArrayList<>();
     private final int most;
+    private final int characters;
     private int count;
+    private boolean tooMany;
 
     /** A file on the way from the first to the one that is read, and the statement that asked for it. */
     private record Step(String source, Optional<Statement.Use> use) {}
 
-    /** @param most the most files that a draft may use, each counted as often as it is used */
-    UsedFiles(Loader loader, Messages messages, int most) {
-        this.most = most;
+    /** @param budget how many files a draft may use, each counted as often as it is used, and of how many characters */
+    UsedFiles(Loader loader, Messages messages, Budget budget) {
+        this.most = budget.files();
+        this.characters = budget.characters();
         this.loader = loader;
         this.messages = messages;
     }
@@ -51,7 +55,24 @@ final class UsedFiles {
 
     private void use(Statement.Use use, Home home, Source asking) {
         String file = use.file().plain();
+        if (count >= most) {
+            if (!tooMany) {
+                tooMany = true;
+                messages.tell(Diagnostic.of(ResolveCode.TOO_MANY_FILES, use.span(), "most", Fact.number(most))
+                        .with(Hint.of(
+                                "use.fewer", "Let files use fewer others, or put what they share into one of them.")));
+            }
+            lost(use, home);
+            return;
+        }
+        count++;
         Loader.Answer answer = loader.find(file, asking);
+        if (answer.tooLong()) {
+            messages.tell(told(
+                    Diagnostic.of(ResolveCode.FILES_TOO_LONG, use.file().span(), "most", Fact.number(characters))));
+            lost(use, home);
+            return;
+        }
         if (answer.loaded().isEmpty()) {
             messages.tell(told(
                     Diagnostic.of(ResolveCode.NO_SUCH_FILE, use.file().span(), "file", file, "why", answer.why())));
@@ -64,16 +85,6 @@ final class UsedFiles {
             String round = chain.stream().map(Step::source).collect(Collectors.joining(" uses "));
             messages.tell(Diagnostic.of(
                     ResolveCode.CIRCLE, use.file().span(), "name", file, "chain", round + " uses " + name));
-            lost(use, home);
-            return;
-        }
-        count++;
-        if (count > most) {
-            if (count == most + 1) {
-                messages.tell(Diagnostic.of(ResolveCode.TOO_MANY_FILES, use.span(), "most", Fact.number(most))
-                        .with(Hint.of(
-                                "use.fewer", "Let files use fewer others, or put what they share into one of them.")));
-            }
             lost(use, home);
             return;
         }

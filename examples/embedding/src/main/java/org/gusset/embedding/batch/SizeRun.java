@@ -13,6 +13,7 @@ import org.gusset.core.draft.Drawing;
 import org.gusset.core.grade.Grade;
 import org.gusset.core.grade.SeamDrift;
 import org.gusset.core.measure.SizeChart;
+import org.gusset.core.measure.TableCell;
 import org.gusset.svg.Svg;
 import org.gusset.svg.sheet.SheetOptions;
 
@@ -49,11 +50,11 @@ record SizeRun(Grade grade) {
     private String seams() {
         StringBuilder table = new StringBuilder("seam");
         for (Grade.Sized size : grade.sizes()) {
-            table.append(',').append(size.name()).append(" first mm,");
-            table.append(size.name()).append(" second mm");
+            table.append(',').append(TableCell.written(size.name() + " first mm"));
+            table.append(',').append(TableCell.written(size.name() + " second mm"));
         }
         for (SeamDrift seam : grade.seams()) {
-            table.append('\n').append(seam.seam());
+            table.append('\n').append(TableCell.written(seam.seam()));
             for (SeamDrift.InSize size : seam.sizes()) {
                 table.append(size.lengths()
                         .map(both -> String.format(Locale.ROOT, ",%.2f,%.2f", both.first(), both.second()))

@@ -23,9 +23,9 @@ class LimitPagesTest {
     }
 
     @Test
-    void aTextBeyondFourMillionCharactersIsRefused() {
-        assertThat(codes("# " + "x".repeat(3_999_900) + "\n")).isEmpty();
-        assertThat(codes("# " + "x".repeat(4_000_000) + "\n")).containsExactly("LIM001");
+    void aTextBeyondHalfAMillionCharactersIsRefused() {
+        assertThat(codes("# " + "x".repeat(499_900) + "\n")).isEmpty();
+        assertThat(codes("# " + "x".repeat(500_000) + "\n")).containsExactly("LIM001");
     }
 
     @Test

@@ -1,0 +1,41 @@
+package org.gusset.core.draft;
+
+import org.gusset.core.diagnostic.Code;
+import org.gusset.core.diagnostic.Severity;
+
+/** Bounds of what is written of a drawing that were passed. */
+public enum OutputCode implements Code {
+    TOO_MUCH(
+            "LIM301",
+            Severity.ERROR,
+            "`{piece}` has {count} lines, marks and words; with the pieces before it that is more than the {most} that are written."),
+    NO_LESSON(
+            "LIM302",
+            Severity.WARNING,
+            "No lesson is made of this draft: its pictures would show more than {most} lines and points in all.");
+
+    private final String id;
+    private final Severity severity;
+    private final String english;
+
+    OutputCode(String id, Severity severity, String english) {
+        this.id = id;
+        this.severity = severity;
+        this.english = english;
+    }
+
+    @Override
+    public String id() {
+        return id;
+    }
+
+    @Override
+    public Severity severity() {
+        return severity;
+    }
+
+    @Override
+    public String english() {
+        return english;
+    }
+}
