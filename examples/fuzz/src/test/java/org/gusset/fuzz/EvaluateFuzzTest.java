@@ -1,0 +1,87 @@
+package org.gusset.fuzz;
+
+import com.code_intelligence.jazzer.junit.FuzzTest;
+import java.util.List;
+import org.gusset.core.draft.Choices;
+import org.gusset.core.measure.Measurements;
+import org.gusset.dsl.Source;
+import org.junit.jupiter.api.Timeout;
+
+/** Drafts that compile, mostly, on bodies that there are not: shipped ones with a few words changed, and ones made for trouble. */
+@Timeout(60)
+class EvaluateFuzzTest {
+    private static final List<String> MEASURES = List.of(
+            "girth",
+            "tall",
+            "height",
+            "chest",
+            "waist",
+            "hip",
+            "neck",
+            "shoulder_width",
+            "upper_arm",
+            "arm_length",
+            "wrist",
+            "head",
+            "scye_depth",
+            "back_length",
+            "hip_depth",
+            "knee",
+            "side_length",
+            "inside_leg",
+            "body_rise",
+            "waist_to_floor");
+
+    @FuzzTest
+    void evaluate(byte[] bytes) {
+        Bytes in = new Bytes(bytes);
+        int kind = in.below(4);
+        Measurements body = Measurements.of("Nobody");
+        boolean strange = in.flip();
+        for (String measure : MEASURES) {
+            body = body.with(
+                    measure,
+                    strange && in.flip()
+                            ? Nasty.quantity(in)
+                            : org.gusset.core.measure.Quantity.length(usual(measure)));
+        }
+        String text = kind == 0 ? MutatedDraft.text(in) : NastyDraft.text(in);
+        Measurements measures = body;
+        try {
+            Must.endSoon(() -> Drawn.all(Source.of("some.gusset", text), measures, Choices.none()));
+        } catch (Throwable e) {
+            // What is found is kept as a text, which stays what it is when this generator changes.
+            StringBuilder shown = new StringBuilder();
+            measures.entries()
+                    .forEach((name, entry) -> shown.append("#= ")
+                            .append(name)
+                            .append(' ')
+                            .append(entry.quantity().value())
+                            .append("  # ")
+                            .append(entry.quantity().dimension().words())
+                            .append('\n'));
+            System.err.println("---- draft\n" + shown + text + "----");
+            throw e;
+        }
+    }
+
+    /** In mm, of Maren Oddway. */
+    private static double usual(String measure) {
+        return switch (measure) {
+            case "height" -> 1676.4;
+            case "chest", "girth" -> 977.9;
+            case "waist" -> 787.4;
+            case "hip" -> 1041.4;
+            case "neck" -> 365.125;
+            case "upper_arm" -> 317.5;
+            case "head" -> 561.975;
+            case "wrist" -> 158.75;
+            case "arm_length", "knee" -> 584.2;
+            case "side_length" -> 698.5;
+            case "inside_leg" -> 774.7;
+            case "waist_to_floor" -> 1041.4;
+            case "back_length", "shoulder_width" -> 400.05;
+            default -> 225.425;
+        };
+    }
+}
