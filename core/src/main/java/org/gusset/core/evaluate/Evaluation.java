@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Fault;
 import org.gusset.core.diagnostic.Place;
+import org.gusset.core.geometry.Extent;
 import org.gusset.core.graph.Definition;
 import org.gusset.core.graph.Graph;
 import org.gusset.core.graph.Handle;
@@ -267,7 +268,9 @@ public final class Evaluation {
                 }
             }
             try {
-                return current.operation().apply(this);
+                Object value = current.operation().apply(this);
+                Extent.check(value);
+                return value;
             } catch (Without without) {
                 return without((Missing) values[without.node], without.node);
             } catch (Fault fault) {

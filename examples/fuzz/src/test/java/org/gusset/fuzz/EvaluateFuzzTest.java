@@ -2,10 +2,15 @@ package org.gusset.fuzz;
 
 import com.code_intelligence.jazzer.junit.FuzzTest;
 import java.util.List;
+import java.util.Random;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.gusset.core.draft.Choices;
 import org.gusset.core.measure.Measurements;
+import org.gusset.core.measure.Quantity;
 import org.gusset.dsl.Source;
 import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** Drafts that compile, mostly, on bodies that there are not: shipped ones with a few words changed, and ones made for trouble. */
 @Timeout(60)
@@ -32,6 +37,16 @@ class EvaluateFuzzTest {
             "body_rise",
             "waist_to_floor");
 
+    /** A few drafts by chance to begin with. */
+    static Stream<byte[]> seeds() {
+        return IntStream.range(0, Must.SEEKING ? 40 : 4).mapToObj(seed -> {
+            byte[] bytes = new byte[60 + 20 * (seed % 8)];
+            new Random(seed).nextBytes(bytes);
+            return bytes;
+        });
+    }
+
+    @MethodSource("seeds")
     @FuzzTest
     void evaluate(byte[] bytes) {
         Bytes in = new Bytes(bytes);
@@ -39,11 +54,7 @@ class EvaluateFuzzTest {
         Measurements body = Measurements.of("Nobody");
         boolean strange = in.flip();
         for (String measure : MEASURES) {
-            body = body.with(
-                    measure,
-                    strange && in.flip()
-                            ? Nasty.quantity(in)
-                            : org.gusset.core.measure.Quantity.length(usual(measure)));
+            body = body.with(measure, strange && in.flip() ? Nasty.quantity(in) : Quantity.length(usual(measure)));
         }
         String text = kind == 0 ? MutatedDraft.text(in) : NastyDraft.text(in);
         Measurements measures = body;
