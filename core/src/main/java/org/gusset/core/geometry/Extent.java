@@ -8,8 +8,8 @@ import org.gusset.core.diagnostic.Fault;
  * values within them overflows: a product of ten is finite still.
  */
 public final class Extent {
-    /** How far from its origin anything may be drawn, in mm: ten kilometres. */
-    public static final double FARTHEST = 1e7;
+    /** How far from its origin anything may be drawn, in mm: a kilometre. */
+    public static final double FARTHEST = 1e6;
 
     /** The largest number, in powers of mm and degrees. */
     public static final double LARGEST = 1e15;
@@ -42,7 +42,8 @@ public final class Extent {
     }
 
     private static void check(Point point) {
-        check(Math.max(Math.abs(point.x()), Math.abs(point.y())));
+        check(point.x());
+        check(point.y());
     }
 
     private static void check(Segment segment) {
@@ -60,9 +61,14 @@ public final class Extent {
         }
     }
 
-    private static void check(double distance) {
+    /**
+     * Passes a distance that something may be drawn at.
+     *
+     * @throws Fault if it is beyond the bounds, or no number
+     */
+    static void check(double distance) {
         // Not the other way round, so that what is no number is refused too.
-        if (!(distance <= FARTHEST)) {
+        if (!(Math.abs(distance) <= FARTHEST)) {
             throw Fault.of(GeometryCode.TOO_FAR, "most", Fact.length(FARTHEST));
         }
     }

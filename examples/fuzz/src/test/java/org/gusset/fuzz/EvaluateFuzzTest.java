@@ -50,30 +50,26 @@ class EvaluateFuzzTest {
     @FuzzTest
     void evaluate(byte[] bytes) {
         Bytes in = new Bytes(bytes);
-        int kind = in.below(4);
+        boolean shipped = in.below(4) == 0;
+        Measurements body = body(in);
+        String text = shipped ? MutatedDraft.text(in) : NastyDraft.text(in);
+        try {
+            Must.endSoon(() -> Drawn.all(Source.of("some.gusset", text), body, Choices.none()));
+        } catch (Throwable e) {
+            // What is found is kept as a text, which stays what it is when this generator changes.
+            System.err.println("---- draft\n" + Measured.written(body) + text + "----");
+            throw e;
+        }
+    }
+
+    private static Measurements body(Bytes in) {
         Measurements body = Measurements.of("Nobody");
         boolean strange = in.flip();
         for (String measure : MEASURES) {
-            body = body.with(measure, strange && in.flip() ? Nasty.quantity(in) : Quantity.length(usual(measure)));
+            Quantity quantity = strange && in.flip() ? Nasty.quantity(in) : Quantity.length(usual(measure));
+            body = body.with(measure, quantity);
         }
-        String text = kind == 0 ? MutatedDraft.text(in) : NastyDraft.text(in);
-        Measurements measures = body;
-        try {
-            Must.endSoon(() -> Drawn.all(Source.of("some.gusset", text), measures, Choices.none()));
-        } catch (Throwable e) {
-            // What is found is kept as a text, which stays what it is when this generator changes.
-            StringBuilder shown = new StringBuilder();
-            measures.entries()
-                    .forEach((name, entry) -> shown.append("#= ")
-                            .append(name)
-                            .append(' ')
-                            .append(entry.quantity().value())
-                            .append("  # ")
-                            .append(entry.quantity().dimension().words())
-                            .append('\n'));
-            System.err.println("---- draft\n" + shown + text + "----");
-            throw e;
-        }
+        return body;
     }
 
     /** In mm, of Maren Oddway. */
