@@ -14,10 +14,12 @@ final class NastyDraft {
     private final List<String> paths = new ArrayList<>();
     private final List<String> darts = new ArrayList<>();
     private final List<String> pieces = new ArrayList<>();
+    private final int wild;
     private int names;
 
     private NastyDraft(Bytes in) {
         this.in = in;
+        this.wild = in.below(8);
     }
 
     static String text(Bytes in) {
@@ -35,20 +37,37 @@ final class NastyDraft {
         return stem + "_" + names;
     }
 
+    /** A length: one that a garment has, or, the wilder the draft is, one that none has. */
     private String length() {
-        return switch (in.below(12)) {
-            case 0 -> "girth";
-            case 1 -> "girth / " + Nasty.written(in);
-            case 2 -> "-" + Nasty.written(in) + " cm";
-            case 3 -> "sqrt(girth * " + Nasty.written(in) + " cm)";
-            case 4 -> points.size() < 2 ? "tall" : "distance(" + in.of(points) + ", " + in.of(points) + ")";
-            case 5 -> paths.isEmpty() ? "tall" : "length(" + in.of(paths) + ")";
-            case 6 -> in.of("min", "max") + "(tall, " + Nasty.written(in) + " mm)";
-            case 7 -> "round(girth, " + in.of("to", "up to", "down to") + " " + Nasty.written(in) + " mm)";
-            case 8 -> "loose * " + Nasty.written(in);
-            case 9 -> Nasty.written(in) + " " + in.of("mm", "cm", "m", "in", "ft", "yd");
-            default -> in.of("10 cm", "20 cm", "30 cm", "40 cm", "5 mm", "1 cm", "0 cm", "25.4 mm");
+        if (in.below(12) >= wild) {
+            return switch (in.below(8)) {
+                case 0 -> "girth / " + in.of("2", "4", "10", "100");
+                case 1 -> points.size() < 2 ? "tall / 2" : "distance(" + in.of(points) + ", " + in.of(points) + ")";
+                case 2 -> paths.isEmpty() ? "tall / 4" : "length(" + in.of(paths) + ")";
+                case 3 -> "loose";
+                default -> usual();
+            };
+        }
+        return switch (in.below(9)) {
+            case 0 -> "girth / " + Nasty.written(in);
+            case 1 -> "-" + Nasty.written(in) + " cm";
+            case 2 -> "sqrt(girth * " + Nasty.written(in) + " cm)";
+            case 3 -> in.of("min", "max") + "(tall, " + Nasty.written(in) + " mm)";
+            case 4 -> "round(girth, to " + Nasty.written(in) + " mm)";
+            case 5 -> "loose * " + Nasty.written(in);
+            case 6 -> "-" + usual();
+            case 7 -> "0 cm";
+            default -> Nasty.written(in) + " " + in.of("mm", "cm", "m", "in", "ft", "yd");
         };
+    }
+
+    private String usual() {
+        return in.of("10 cm", "20 cm", "30 cm", "40 cm", "5 mm", "1 cm", "2 cm", "25.4 mm", "60 cm", "3 in");
+    }
+
+    /** A small length, as of an allowance or an intake. */
+    private String small() {
+        return in.below(12) >= wild ? in.of("1 cm", "5 mm", "2 cm", "0 cm", "3 cm", "1 mm", "15 mm", "4 cm") : length();
     }
 
     private String angle() {
@@ -64,7 +83,7 @@ final class NastyDraft {
                 "720 deg",
                 "1000000 deg",
                 "1 rad",
-                "tan(1) * 1 deg",
+                "tan(45 deg) * 1 deg",
                 "-179.99999 deg");
     }
 
@@ -80,24 +99,30 @@ final class NastyDraft {
         return paths.isEmpty() ? "top" : in.of(paths);
     }
 
+    /** An edge of the outline. */
+    private String edge() {
+        return in.of("top", "side", "hem", "centre");
+    }
+
     private String place() {
         return switch (in.below(6)) {
             case 0 -> "halfway";
-            case 1 -> "at " + length();
-            case 2 -> "at " + length() + " from end";
-            case 3 -> "at " + Nasty.written(in) + "%";
+            case 1 -> "at " + small();
+            case 2 -> "at " + small() + " from end";
+            case 3 -> "at " + in.of("30", "50", "66", "10", Nasty.written(in)) + "%";
             case 4 -> "nearest " + point();
-            default -> "at " + length() + " from " + point();
+            default -> "at " + small() + " from " + in.of("start", point());
         };
     }
 
     private void file() {
         line("gusset 1");
         line("draft \"Trouble\"");
-        line("measure girth" + in.of("", " from 1 mm to 1000 m", " from girth to tall", " else tall * 2"));
-        line("measure tall" + in.of("", " else girth / " + Nasty.written(in)));
+        line("measure girth" + in.of("", " from 1 mm to 1000 m", " from 0 cm to 200 cm", " else 90 cm"));
+        line("measure tall" + in.of("", "", " else girth / " + length(), " from girth / 10 to girth * 2"));
         line("choose loose = " + in.of("4 cm", "0 cm", "-4 cm", length()));
-        line("cloth wool wide " + in.of("150 cm", length()));
+        line("cloth wool wide " + in.of("150 cm", "150 cm", "150 cm", length()));
+        line("let girth_2 = girth / 2");
         for (int i = in.below(3); i >= 0; i--) {
             piece();
         }
@@ -107,6 +132,8 @@ final class NastyDraft {
     }
 
     private void closing() {
+        points.clear();
+        paths.clear();
         String one = in.of(pieces);
         String other = in.of(pieces);
         switch (in.below(7)) {
@@ -133,19 +160,19 @@ final class NastyDraft {
                 line(in.of(
                         "",
                         "change point b = a right " + length(),
-                        "change allow " + length(),
-                        "lengthen at top by " + length(),
-                        "slash from on hem halfway to on top halfway spread " + length()));
+                        "change allow " + small(),
+                        "lengthen at cross by " + small(),
+                        "slash from on hem halfway to on top halfway spread " + small()));
                 line("}");
             }
             case 5 ->
                 line("piece " + fresh("Part") + " taken from " + one + " "
                         + in.of("above", "below", "left of", "right of", "within " + length() + " of") + " " + one + "."
-                        + in.of("top", "side", "hem", "cross") + " {\n allow " + length() + "\n}");
+                        + in.of("top", "side", "hem", "cross") + " {\n allow " + small() + "\n}");
             default ->
                 line("strip " + fresh("Band") + " long " + length() + " wide " + length()
-                        + in.of("", " folded", " on bias", " folded on bias") + " {\n allow " + length()
-                        + "\n cut " + Nasty.written(in) + " from wool\n}");
+                        + in.of("", " folded", " on bias", " folded on bias") + " {\n allow " + small()
+                        + "\n cut " + in.of("1", "2", "1 pair") + " from wool\n}");
         }
     }
 
@@ -156,14 +183,12 @@ final class NastyDraft {
         darts.clear();
         line("piece " + name + " {");
         line("point a = origin");
-        line("point b = a right " + length());
-        line("point c = " + in.of("b down ", "a down ", "b angled -45 deg by ", "a left ") + length());
-        line("point d = "
-                + in.of("a down to c", "a", "b", "c left " + length(), "between a and c", "a down " + length()));
+        line("point b = a right " + in.of("30 cm", "40 cm", "girth / 2", length()));
+        line("point c = "
+                + in.of("b down 40 cm", "b down tall", "b down 30 cm left 5 cm", "b down ", "a down ")
+                        .replaceFirst(" $", " " + length()));
+        line("point d = " + in.of("a down to c", "a down to c", "a down to c", "a down 45 cm", "b", "a"));
         points.addAll(List.of("a", "b", "c", "d"));
-        for (int i = in.below(4); i > 0; i--) {
-            shape();
-        }
         edge("top", "a", "b");
         edge("side", "b", "c");
         edge("hem", "c", "d");
@@ -171,8 +196,7 @@ final class NastyDraft {
         for (int i = in.below(10); i > 0; i--) {
             shape();
         }
-        line("guide cross = " + in.of("across", "down", "up") + " from " + point());
-        paths.add("cross");
+        line("guide cross = " + in.of("across from a down 15 cm", "down from b left 10 cm", "up from " + point()));
         if (in.below(3) == 0) {
             dart();
         }
@@ -184,10 +208,10 @@ final class NastyDraft {
                         "top, side, hem, centre",
                         "top, side, hem, centre",
                         "top, side, hem, centre",
-                        "hem, side, top, centre",
-                        "top, side",
-                        "centre",
-                        "top, top"));
+                        "top, side, hem, centre",
+                        "top, side, hem, centre",
+                        "centre, hem, side, top",
+                        "hem, side, top, centre"));
         finish();
         line("}");
         pieces.add(name);
@@ -196,10 +220,10 @@ final class NastyDraft {
     private void edge(String name, String from, String to) {
         String middle = point();
         line(
-                switch (in.below(10)) {
+                switch (in.below(wild < 3 ? 48 : 20)) {
                     case 0 ->
                         "curve " + name + " = from " + from + " to " + to + " hollowed " + direction() + " by "
-                                + length() + in.of("", " at 1/3", " at 0", " at 1", " at 100%");
+                                + small() + in.of("", " at 1/3", " at 0", " at 1", " at 100%");
                     case 1 ->
                         "curve " + name + " = from " + from + " heading " + angle() + " to " + to + " heading "
                                 + angle() + in.of("", " tension 1.2", " tension " + Nasty.written(in));
@@ -209,6 +233,9 @@ final class NastyDraft {
                     case 5 ->
                         "curve " + name + " = from " + from + " heading " + direction() + " through " + middle + ", "
                                 + point() + " to " + to + " heading toward " + point();
+                    case 6, 7 ->
+                        "curve " + name + " = from " + from + " heading " + in.of("-15 deg", "15 deg", "-80 deg")
+                                + " to " + to + " heading " + in.of("12 deg", "-100 deg", "-90 deg", "170 deg");
                     default -> "line " + name + " = " + from + " to " + to;
                 });
         paths.add(name);
@@ -216,7 +243,7 @@ final class NastyDraft {
 
     private void dart() {
         String name = fresh("dart");
-        line("dart " + name + " = on " + path() + " " + place() + " intake " + length() + " to "
+        line("dart " + name + " = on " + edge() + " " + place() + " intake " + small() + " to "
                 + in.of("between a and c", "on hem halfway", point())
                 + in.of("", " pressed toward " + point(), " curved left by " + length()));
         darts.add(name);
@@ -225,49 +252,49 @@ final class NastyDraft {
     private void change() {
         switch (in.below(5)) {
             case 0 ->
-                line("slash from on " + path() + " " + place() + " to on " + path() + " " + place() + " spread "
-                        + length());
-            case 1 -> line("lengthen at " + in.of("cross", path()) + " by " + length());
-            case 2 -> line("gather " + path() + " to " + length());
+                line("slash from on " + edge() + " " + place() + " to on " + edge() + " " + place() + " spread "
+                        + small());
+            case 1 -> line("lengthen at cross by " + small());
+            case 2 -> line("gather " + edge() + " to " + length());
             case 3 ->
-                line("pleat " + path() + in.of("", " between " + point() + " and " + point()) + " to " + length()
-                        + " with " + Nasty.written(in) + in.of("", " box", " knife") + " pleats");
+                line("pleat " + edge() + in.of("", " between " + point() + " and " + point()) + " to " + length()
+                        + " with " + in.of("1", "2", "3", Nasty.written(in)) + in.of("", " box", " knife") + " pleats");
             default -> {
                 if (!darts.isEmpty()) {
                     String dart = in.of(darts);
                     line("pivot about " + in.of(dart + ".tip", point()) + " closing "
                             + in.of("", "1/2 of ", "0.3 of ", "100% of ") + dart + " "
                             + in.of(
-                                    "spreading " + path() + " " + place(),
-                                    "into " + fresh("dart") + " on " + path() + " " + place()));
+                                    "spreading " + edge() + " " + place(),
+                                    "into " + fresh("dart") + " on " + edge() + " " + place()));
                 }
             }
         }
     }
 
     private void finish() {
-        line("allow " + length()
+        line("allow " + small()
                 + in.of(
                         "",
                         ", hem 3 cm turned up",
-                        ", hem " + length() + " turned up",
+                        ", hem " + small() + " turned up",
                         ", top none",
-                        ", side " + length()));
+                        ", side " + small()));
         if (in.below(4) == 0) {
             line("corner " + in.of("top, side", "side, hem", "hem, centre") + " "
                     + in.of("mitred", "squared to hem", "mirrored to side", "blunt", "pointed"));
         }
-        line("cut " + in.of("1", "2", "1 pair", "1 left", "1 on fold centre", Nasty.written(in)) + " from wool");
-        line("grain " + in.of("along centre", "from a to d", "bias", "along " + path(), "from a to " + point()));
+        line("cut " + in.of("1", "2", "1 pair", "1 left", "1 on fold centre", "2") + " from wool");
+        line("grain " + in.of("along centre", "from a to d", "bias", "from a to c", "from a to " + point()));
         for (int i = in.below(4); i > 0; i--) {
             line(
                     switch (in.below(7)) {
-                        case 0 -> "notch " + path() + " " + place() + in.of("", " double", " triple");
+                        case 0 -> "notch " + edge() + " " + place() + in.of("", " double", " triple");
                         case 1 -> "mark drill " + point();
-                        case 2 -> "mark buttonhole " + point() + " along " + path() + " by " + length();
+                        case 2 -> "mark buttonhole " + point() + " along " + path() + " by " + small();
                         case 3 -> "mark along " + path();
                         case 4 ->
-                            "points " + fresh("row") + " = " + Nasty.written(in) + " on " + path()
+                            "points " + fresh("row") + " = " + in.of("3", "1", "7", Nasty.written(in)) + " on " + path()
                                     + in.of("", " between " + point() + " and " + point());
                         case 5 -> "label \"It is {" + length() + "} wide\"";
                         default -> "nest at " + point();
@@ -311,8 +338,16 @@ final class NastyDraft {
                             path() + " turned " + angle() + " about " + point()));
             paths.add(name);
         } else if (in.flip()) {
-            line("unknown " + name + " from " + length() + " to " + length());
-            line("solve " + name + " so that " + name + " * " + in.of("2", name, Nasty.written(in)) + " = " + length()
+            line("unknown " + name + " from " + in.of("1 mm", "0 cm", length()) + " to " + in.of("3 m", length()));
+            line("solve " + name + " so that "
+                    + in.of(
+                            name + " * 2",
+                            name + " * " + Nasty.written(in),
+                            name + " * " + name + " / girth",
+                            "girth - " + name,
+                            "sqrt(" + name + " * girth)")
+                    + " = "
+                    + length()
                     + in.of("", " nearest " + length()));
             line("let " + fresh("v") + " = " + name + " + " + length());
         } else {
