@@ -42,8 +42,8 @@ public final class Extent {
     }
 
     private static void check(Point point) {
-        check(point.x());
-        check(point.y());
+        checkDistance(point.x());
+        checkDistance(point.y());
     }
 
     private static void check(Segment segment) {
@@ -54,7 +54,7 @@ public final class Extent {
             check(cubic.control2());
         } else if (segment instanceof ArcSegment arc) {
             check(arc.centre());
-            check(arc.radius());
+            checkDistance(arc.radius());
             if (!(Math.abs(arc.sweepDegrees()) <= MOST_DEGREES)) {
                 throw Fault.of(GeometryCode.TOO_LARGE);
             }
@@ -66,7 +66,7 @@ public final class Extent {
      *
      * @throws Fault if it is beyond the bounds, or no number
      */
-    static void check(double distance) {
+    public static void checkDistance(double distance) {
         // Not the other way round, so that what is no number is refused too.
         if (!(Math.abs(distance) <= FARTHEST)) {
             throw Fault.of(GeometryCode.TOO_FAR, "most", Fact.length(FARTHEST));

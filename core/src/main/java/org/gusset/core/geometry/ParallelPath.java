@@ -36,7 +36,7 @@ final class ParallelPath {
         if (!(Math.abs(distance) <= Double.MAX_VALUE)) {
             throw new IllegalArgumentException("the distance must be a finite number: " + distance);
         }
-        Extent.check(distance);
+        Extent.checkDistance(distance);
         if (path.endless()) {
             return path.transformed(Transform.shift(path.tangent(0).left().times(distance)));
         }
