@@ -22,6 +22,9 @@ final class FreeCells {
     private final int rows;
     private final int[] taken;
 
+    /** Cells across at the most, so that a slip in a unit does not fill the memory. */
+    private static final double MOST_ACROSS = 1000;
+
     private FreeCells(double turn, double cell, double left, double top, int columns, int rows, int[] taken) {
         this.turn = turn;
         this.cell = cell;
@@ -44,7 +47,8 @@ final class FreeCells {
         double right = ring.stream().mapToDouble(Point::x).max().orElse(0);
         double top = ring.stream().mapToDouble(Point::y).min().orElse(0);
         double bottom = ring.stream().mapToDouble(Point::y).max().orElse(0);
-        double cell = Math.min(4, Math.max(0.5, Math.max(right - left, bottom - top) / 220));
+        double extent = Math.max(right - left, bottom - top);
+        double cell = Math.max(extent / MOST_ACROSS, Math.min(4, Math.max(0.5, extent / 220)));
         int columns = (int) Math.ceil((right - left) / cell) + 1;
         int rows = (int) Math.ceil((bottom - top) / cell) + 1;
         boolean[] blocked = new boolean[columns * rows];
