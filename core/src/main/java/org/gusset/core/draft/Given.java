@@ -3,6 +3,8 @@ package org.gusset.core.draft;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Fault;
 import org.gusset.core.diagnostic.Hint;
+import org.gusset.core.geometry.Extent;
+import org.gusset.core.geometry.GeometryCode;
 import org.gusset.core.graph.Operation;
 import org.gusset.core.graph.Values;
 import org.gusset.core.measure.Measurements;
@@ -21,7 +23,11 @@ public sealed interface Given<T> extends Operation<T> {
         public Double apply(Values in) {
             Object given = in.given();
             if (given instanceof Measurements.Entry entry) {
-                return entry.quantity().value();
+                double value = entry.quantity().value();
+                if (!Extent.holds(value)) {
+                    throw new Fault(Diagnostic.of(GeometryCode.TOO_LARGE, entry.place()));
+                }
+                return value;
             } else if (given instanceof Diagnostic diagnostic) {
                 throw new Fault(diagnostic);
             } else if (estimates) {

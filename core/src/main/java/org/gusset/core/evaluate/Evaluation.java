@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Fault;
 import org.gusset.core.diagnostic.Place;
+import org.gusset.core.geometry.Extent;
 import org.gusset.core.graph.Definition;
 import org.gusset.core.graph.Effort;
 import org.gusset.core.graph.Graph;
@@ -329,6 +330,7 @@ public final class Evaluation {
             }
             try {
                 Object value = current.operation().apply(this);
+                Extent.check(value);
                 effort.make(value);
                 return value;
             } catch (Without without) {

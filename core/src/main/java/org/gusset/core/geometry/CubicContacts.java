@@ -9,8 +9,11 @@ import java.util.List;
  * the place at which one cubic crosses itself.
  */
 final class CubicContacts {
-    /** Pieces that stray less than this from their chord are flat, in mm. */
+    /** Pieces that stray less than this from their chord are flat, in mm, on curves of up to ten metres. */
     private static final double FLAT = 1e-4;
+
+    /** The same as a share of longer curves. */
+    private static final double FLAT_SHARE = 1e-8;
 
     /** Chords whose ways differ by less than this sine may touch. */
     private static final double GRAZING = 0.1;
@@ -20,16 +23,23 @@ final class CubicContacts {
 
     private static final double SAME = 1e-9;
     private static final int ROUNDS = 30;
-    private static final int MOST_PAIRS = 200_000;
+    private static final int MOST_PAIRS = 20_000;
+    private static final int MOST_HALVED = 200_000;
+
+    /** Cubics meet in nine places at most; more come out of curves that run on one another, and some places more than once. */
+    private static final int MOST_FOUND = 100;
 
     private final CubicSegment a;
     private final CubicSegment b;
     private final List<Contact> found = new ArrayList<>();
+    private final double flat;
     private int pairs;
+    private int halved;
 
     private CubicContacts(CubicSegment a, CubicSegment b) {
         this.a = a;
         this.b = b;
+        this.flat = Math.max(FLAT, FLAT_SHARE * Math.max(a.polygonLength(), b.polygonLength()));
     }
 
     /** A stretch of a cubic and where it lies in it. */
@@ -46,8 +56,8 @@ final class CubicContacts {
             return new Piece(shape.part(0.5, 1), middle(), t1);
         }
 
-        boolean flat() {
-            return shape.strays() <= FLAT || t1 - t0 < 1e-12;
+        boolean flat(double within) {
+            return shape.strays() <= within || t1 - t0 < 1e-12;
         }
 
         Box box() {
@@ -62,15 +72,19 @@ final class CubicContacts {
     }
 
     private void search(Piece p, Piece q) {
-        if (pairs > MOST_PAIRS || !p.box().grown(Path.COINCIDE).meets(q.box())) {
+        halved++;
+        if (pairs > MOST_PAIRS || halved > MOST_HALVED || found.size() > MOST_FOUND) {
             return;
         }
-        boolean splitFirst =
-                !p.flat() && (q.flat() || p.shape().strays() >= q.shape().strays());
+        if (!p.box().grown(Path.COINCIDE).meets(q.box())) {
+            return;
+        }
+        boolean splitFirst = !p.flat(flat)
+                && (q.flat(flat) || p.shape().strays() >= q.shape().strays());
         if (splitFirst) {
             search(p.first(), q);
             search(p.second(), q);
-        } else if (!q.flat()) {
+        } else if (!q.flat(flat)) {
             search(p, q.first());
             search(p, q.second());
         } else {

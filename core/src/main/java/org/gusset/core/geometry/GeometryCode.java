@@ -17,7 +17,11 @@ public enum GeometryCode implements Code {
     /** Facts: {@code distance}, a length. */
     NO_PARALLEL(
             "GEO004",
-            "A parallel copy {distance} away falls apart or swallows itself: the path is too narrow for it on that side.");
+            "A parallel copy {distance} away falls apart or swallows itself: the path is too narrow for it on that side."),
+    /** Facts: {@code most}, a length. */
+    TOO_FAR("GEO005", "This would lie farther from the origin than anything may be drawn: {most} is the most."),
+    /** No facts. */
+    TOO_LARGE("GEO006", "This number is larger than any that a draft may work with.");
 
     private final String id;
     private final String english;

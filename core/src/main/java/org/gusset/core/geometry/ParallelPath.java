@@ -30,12 +30,13 @@ final class ParallelPath {
     /**
      * The parallel at a distance in mm, positive to the left.
      *
-     * @throws Fault if nothing is left of it
+     * @throws Fault if nothing is left of it, or it is too far away
      */
     static Path of(Path path, double distance) {
         if (!(Math.abs(distance) <= Double.MAX_VALUE)) {
             throw new IllegalArgumentException("the distance must be a finite number: " + distance);
         }
+        Extent.checkDistance(distance);
         if (path.endless()) {
             return path.transformed(Transform.shift(path.tangent(0).left().times(distance)));
         }

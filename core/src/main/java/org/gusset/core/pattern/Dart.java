@@ -127,7 +127,8 @@ public record Dart(
         if (at < edge.length() - Path.COINCIDE) {
             parts.add(edge.part(at, edge.length()));
         }
-        return Path.joined(parts);
+        // An edge without length has no parts.
+        return parts.isEmpty() ? edge : Path.joined(parts);
     }
 
     private static Path line(Point... points) {

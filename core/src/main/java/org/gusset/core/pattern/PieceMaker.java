@@ -9,6 +9,7 @@ import org.gusset.core.diagnostic.Fault;
 import org.gusset.core.diagnostic.Hint;
 import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.diagnostic.Place;
+import org.gusset.core.geometry.Extent;
 import org.gusset.core.geometry.Path;
 import org.gusset.core.geometry.Vector;
 import org.gusset.core.graph.Bounds;
@@ -98,6 +99,8 @@ public final class PieceMaker {
         if (telling.hasErrors()) {
             return Optional.empty();
         }
+        allowances.forEach(a -> Extent.checkDistance(a.width()));
+        cuts.forEach(c -> c.allowance().ifPresent(Extent::checkDistance));
         Optional<CuttingLine.Laid> laid = new CuttingLine(outline, allowances, fold, shaped(), telling).laid(effort);
         if (laid.isEmpty()) {
             return Optional.empty();
@@ -121,8 +124,15 @@ public final class PieceMaker {
             notching.notch(notch).ifPresent(notches::add);
         }
         fullness(notching, notches);
-        return Optional.of(new Piece(
-                spec.name(), edges, cutting, cuts, grain(edges), notches, marks(edges), spec.labels(), spec.nest()));
+        List<Mark> marks = marks(edges);
+        Extent.check(cutting);
+        for (Mark mark : marks) {
+            if (mark instanceof Mark.Buttonhole buttonhole) {
+                Extent.check(buttonhole.along());
+            }
+        }
+        return Optional.of(
+                new Piece(spec.name(), edges, cutting, cuts, grain(edges), notches, marks, spec.labels(), spec.nest()));
     }
 
     /** What is said of the cutting line at corners. */
