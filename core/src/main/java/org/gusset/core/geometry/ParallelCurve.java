@@ -45,9 +45,7 @@ final class ParallelCurve {
 
     /** The pieces in order; {@code curve} has length and no cusp but perhaps at its ends. */
     static List<Piece> of(CubicSegment curve, double distance) {
-        if (curve.straight()
-                && curve.turnsOfX().isEmpty()
-                && curve.turnsOfY().isEmpty()) {
+        if (curve.straight() && curve.turnsOfX().isEmpty() && curve.turnsOfY().isEmpty()) {
             Vector across = curve.end().minus(curve.start()).unit().left().times(distance);
             return List.of(new Piece(
                     new LineSegment(curve.start().plus(across), curve.end().plus(across)), false));
