@@ -77,7 +77,8 @@ final class Directions {
         for (int k = 0; k < before.order().size(); k++) {
             int i = before.order().get(k);
             List<Corners.Together> together = before.together().get(k);
-            if (!(same.contains(walks.get(i)) && walks.get(i) == before.walks().get(i))) {
+            if (!(same.contains(walks.get(i))
+                    && SameObject.is(walks.get(i), before.walks().get(i)))) {
                 Pair pair = best(walks.get(i));
                 pairs.set(i, pair);
                 if (!corners.together(pair.first(), pair.second()).equals(together)) {

@@ -72,7 +72,7 @@ public final class WalkedSeams {
         Set<Walk> same = Collections.newSetFromMap(new IdentityHashMap<>());
         for (Walk walk : walks) {
             if (seams.containsKey(walk)
-                    && walk.runs().stream().allMatch(r -> pieces.get(r.piece()) == now.get(r.piece()))) {
+                    && walk.runs().stream().allMatch(r -> SameObject.is(pieces.get(r.piece()), now.get(r.piece())))) {
                 same.add(walk);
             }
         }
@@ -98,8 +98,8 @@ public final class WalkedSeams {
             Directions.Pair pair = directions.pairs().get(i);
             Alone alone = old != null && same.contains(walk) ? old.seams.get(walk) : null;
             if (alone == null
-                    || alone.seam().first() != pair.first()
-                    || alone.seam().second() != pair.second()) {
+                    || !SameObject.is(alone.seam().first(), pair.first())
+                    || !SameObject.is(alone.seam().second(), pair.second())) {
                 Stretches stretches = new Stretches(walk, pair);
                 SewnSeam seam = new SewnSeam(
                         walk,
@@ -131,7 +131,9 @@ public final class WalkedSeams {
             walk.runs().forEach(r -> sides.sewn(r).ifPresent(sewn::add));
         }
         for (Piece piece : all) {
-            Apart apart = old != null && old.pieces.get(piece.name()) == piece ? old.byPiece.get(piece.name()) : null;
+            Apart apart = old != null && SameObject.is(old.pieces.get(piece.name()), piece)
+                    ? old.byPiece.get(piece.name())
+                    : null;
             if (apart == null) {
                 apart = new Apart(
                         truing.folds(piece, known.places().getOrDefault(piece.name(), Place.nowhere())),
