@@ -107,6 +107,10 @@ class NumbersTest {
     void aMeasureThatIsNoneIsToldThoughNothingAsksForIt() {
         Measurements body = Measurements.of("Pip Thistlewick").with("chest", Quantity.length(Double.NaN));
         assertThat(codes("measure chest\n", body, Choices.none())).containsExactly("MEA015");
+        Measurements none = Measurements.of("Pip Thistlewick").with("chest", Quantity.length(0));
+        assertThat(codes("measure chest\n", none, Choices.none())).containsExactly("MEA104");
+        assertThat(codes("measure chest from -5 cm to 5 cm\n", none, Choices.none()))
+                .isEmpty();
     }
 
     @ParameterizedTest

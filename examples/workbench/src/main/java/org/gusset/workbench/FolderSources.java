@@ -63,7 +63,7 @@ final class FolderSources implements Sources {
             if (!real.startsWith(root)) {
                 return Answer.none("it is a link to a place outside the folder of the first draft");
             }
-            return read(path, root, root.relativize(real));
+            return Files.isDirectory(real) ? Answer.none("it is a folder") : read(path, root, root.relativize(real));
         } catch (IOException e) {
             return Answer.none(
                     Files.exists(path, LinkOption.NOFOLLOW_LINKS)

@@ -47,7 +47,7 @@ final class HostileDrafts {
     private static HostileInput files(String what, String codes, Map<String, String> files) {
         Map<String, String> texts = new LinkedHashMap<>();
         files.forEach((name, text) -> texts.put(name, TITLE + text));
-        return new HostileInput(what, codes, () -> EveryRoad.walk(texts.get("first"), Sources.of(texts)));
+        return new HostileInput(what, codes, () -> EveryRoad.walk(texts.getOrDefault("first", ""), Sources.of(texts)));
     }
 
     private static String codes(String... ids) {
