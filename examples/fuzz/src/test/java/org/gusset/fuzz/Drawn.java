@@ -19,6 +19,7 @@ import org.gusset.dsl.Gusset;
 import org.gusset.dsl.Settings;
 import org.gusset.dsl.Source;
 import org.gusset.svg.Svg;
+import org.gusset.svg.lesson.LessonStep;
 import org.gusset.svg.lesson.Lessons;
 import org.gusset.svg.page.PageOptions;
 import org.gusset.svg.page.Paper;
@@ -119,8 +120,9 @@ final class Drawn {
         SvgJudge.document(Svg.sheet(drawing));
         Svg.pieces(drawing, options.withLengths(LengthStyle.INCHES)).values().forEach(SvgJudge::document);
         SvgJudge.document(Svg.seams(drawing, options));
-        Svg.lesson(drawing, LengthStyle.CM, options).forEach(SvgJudge::document);
-        HtmlJudge.page(LessonHtml.of(drawing, Lessons.of(drawing, LengthStyle.CM, options), options));
+        List<LessonStep> steps = Lessons.of(drawing, LengthStyle.CM, options);
+        steps.forEach(step -> SvgJudge.document(Svg.write(step.scene(), options.styles())));
+        HtmlJudge.page(LessonHtml.of(drawing, steps, options));
         if (small(drawing)) {
             Outcome<java.util.Map<String, String>> pages = Svg.pages(drawing, options, A4);
             Judge.messages(pages.diagnostics());

@@ -39,7 +39,7 @@ class EvaluateFuzzTest {
 
     /** A few drafts by chance to begin with. */
     static Stream<byte[]> seeds() {
-        return IntStream.range(0, Must.SEEKING ? 40 : 4).mapToObj(seed -> {
+        return IntStream.range(0, Must.SEEKING ? 40 : 2).mapToObj(seed -> {
             byte[] bytes = new byte[60 + 20 * (seed % 8)];
             new Random(seed).nextBytes(bytes);
             return bytes;

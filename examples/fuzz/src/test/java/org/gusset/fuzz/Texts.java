@@ -13,7 +13,7 @@ final class Texts {
         while (i < bytes.length) {
             int length = length(bytes, i);
             if (length == 3 && (bytes[i] & 0xFF) == 0xED && (bytes[i + 1] & 0xFF) >= 0xA0) {
-                out.append((char) (0xD000 | (bytes[i + 1] & 0x3F) << 6 | bytes[i + 2] & 0x3F));
+                out.append((char) (0xD000 | ((bytes[i + 1] & 0x3F) << 6) | (bytes[i + 2] & 0x3F)));
             } else if (length == 1) {
                 out.append((char) (bytes[i] & 0xFF));
             } else {
