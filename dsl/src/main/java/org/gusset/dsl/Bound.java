@@ -2,6 +2,7 @@ package org.gusset.dsl;
 
 import java.util.List;
 import org.gusset.core.evaluate.SolveOne;
+import org.gusset.core.geometry.Extent;
 import org.gusset.core.graph.Bounds;
 
 /** What is bounded of a draft: see {@link Budget}. */
@@ -45,7 +46,7 @@ public enum Bound {
     /** Lines, arcs and cubics of one path. */
     SEGMENTS(Bounds.defaults().segments(), "LIM204"),
     /** How far a point may lie from the corner of its paper, in mm. */
-    REACH((long) Bounds.defaults().reach(), "LIM205"),
+    REACH((long) Bounds.defaults().reach(), (long) Extent.FARTHEST, "LIM205"),
     /** Lines, marks and words of all pieces together, of which documents are made. */
     OUTPUT(Bounds.defaults().output(), "LIM301"),
     /** Lines and points of all pictures of a lesson. */

@@ -330,8 +330,8 @@ public final class Evaluation {
             }
             try {
                 Object value = current.operation().apply(this);
-                Extent.check(value);
                 effort.make(value);
+                Extent.check(value);
                 return value;
             } catch (Without without) {
                 return without((Missing) values[without.node], without.node);

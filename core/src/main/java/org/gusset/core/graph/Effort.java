@@ -198,6 +198,15 @@ public final class Effort {
         }
     }
 
+    /**
+     * Refuses a distance at which something is to be drawn.
+     *
+     * @throws Fault if it is beyond the reach
+     */
+    public void checkReach(double distance) {
+        checkReach(new Point(distance, 0));
+    }
+
     private void checkReach(Point point) {
         if (!(Math.abs(point.x()) <= bounds.reach() && Math.abs(point.y()) <= bounds.reach())) {
             throw new Fault(Diagnostic.of(EffortCode.OUT_OF_REACH, Place.nowhere(), "most", Fact.length(bounds.reach()))

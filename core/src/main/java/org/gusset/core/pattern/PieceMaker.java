@@ -9,7 +9,6 @@ import org.gusset.core.diagnostic.Fault;
 import org.gusset.core.diagnostic.Hint;
 import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.diagnostic.Place;
-import org.gusset.core.geometry.Extent;
 import org.gusset.core.geometry.Path;
 import org.gusset.core.geometry.Vector;
 import org.gusset.core.graph.Bounds;
@@ -99,8 +98,8 @@ public final class PieceMaker {
         if (telling.hasErrors()) {
             return Optional.empty();
         }
-        allowances.forEach(a -> Extent.checkDistance(a.width()));
-        cuts.forEach(c -> c.allowance().ifPresent(Extent::checkDistance));
+        allowances.forEach(a -> effort.checkReach(a.width()));
+        cuts.forEach(c -> c.allowance().ifPresent(effort::checkReach));
         Optional<CuttingLine.Laid> laid = new CuttingLine(outline, allowances, fold, shaped(), telling).laid(effort);
         if (laid.isEmpty()) {
             return Optional.empty();
@@ -125,10 +124,9 @@ public final class PieceMaker {
         }
         fullness(notching, notches);
         List<Mark> marks = marks(edges);
-        Extent.check(cutting);
         for (Mark mark : marks) {
             if (mark instanceof Mark.Buttonhole buttonhole) {
-                Extent.check(buttonhole.along());
+                effort.checkReach(buttonhole.along());
             }
         }
         return Optional.of(
