@@ -9,6 +9,7 @@ import org.gusset.core.draft.Draft;
 import org.gusset.core.draft.Drawing;
 import org.gusset.core.json.DrawingJson;
 import org.gusset.core.measure.Measurements;
+import org.gusset.core.measure.Quantity;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -28,16 +29,15 @@ class DrawnAnewTest {
         Measurements measures = from;
         int changes = 0;
         for (Draft.Measure measure : draft.measures()) {
-            if (to.entry(measure.name()).isEmpty()) {
-                continue;
-            }
-            Measurements.Entry entry = to.entry(measure.name()).orElseThrow();
-            measures = measures.with(measure.name(), entry.quantity(), entry.place());
+            Quantity other = to.entry(measure.name())
+                    .map(Measurements.Entry::quantity)
+                    .orElseGet(() -> new Quantity(300, measure.dimension()));
+            measures = measures.with(measure.name(), other);
             drawing = drawing.with(measures);
             same(drawing, draft, measures, Choices.none());
             changes++;
         }
-        assertThat(changes).isPositive();
+        assertThat(changes).isEqualTo(draft.measures().size());
         same(drawing.with(from), draft, from, Choices.none());
     }
 

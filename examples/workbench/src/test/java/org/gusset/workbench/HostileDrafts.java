@@ -150,7 +150,7 @@ final class HostileDrafts {
                         inSquare.apply("").replace("allow 1 cm", "allow 100000 m")),
                 draft(
                         "a sum that grows beyond all numbers",
-                        codes("GEO101"),
+                        codes("GEO006"),
                         "let b0 = 1000000000\n" + lines(40, i -> "let b" + (i + 1) + " = b" + i + " * b0")),
                 draft("5 solves, each of a curve that must be drawn anew", "drawn", solves(5)),
                 draft("60 unknowns in one solve", codes("GEO206"), unknowns(60)),
