@@ -25,11 +25,16 @@ public class CompileBenchmark {
     private static final long SEED = 35;
 
     /** How many lines. */
-    @Param({"1000", "10000", "20000", "100000"})
+    @Param({"1000", "10000", "20000"})
     public int lines = 20_000;
 
     private Settings settings = Settings.defaults()
-            .withBudget(Budget.defaults().withCharacters(10_000_000).withPieces(10_000));
+            .withBudget(Budget.defaults()
+                    .withCharacters(10_000_000)
+                    .withPieces(1_000)
+                    .withChecks(10_000)
+                    .withNodes(5_000_000)
+                    .withNames(1_000_000));
     private String text = "";
 
     /** Both read the whole text without a mistake, and the draft has all its pieces and seams. */
