@@ -12,6 +12,7 @@ import org.gusset.core.pattern.Edge;
 import org.gusset.core.pattern.Piece;
 import org.gusset.core.seam.SewnSeam;
 import org.gusset.core.seam.Walk;
+import org.gusset.core.measure.TableCell;
 
 /** Takes the figures off a drawing. */
 final class Gathering {
@@ -28,7 +29,7 @@ final class Gathering {
         }
         return new BodyResult(
                 row.row(),
-                row.cells().get(0),
+                TableCell.read(row.cells().get(0)),
                 drawing.proved(),
                 drawing.estimated(),
                 all,
