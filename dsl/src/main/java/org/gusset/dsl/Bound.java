@@ -48,7 +48,7 @@ public enum Bound {
     /** How far a point may lie from the corner of its paper, in mm. */
     REACH((long) Bounds.defaults().reach(), (long) Extent.FARTHEST, "LIM205"),
     /** Lines, marks and words of all pieces together, of which documents are made. */
-    OUTPUT(Bounds.defaults().output(), "LIM301"),
+    OUTPUT(Bounds.defaults().output(), "LIM301", "LIM305"),
     /** Lines and points of all pictures of a lesson. */
     PICTURES(Bounds.defaults().pictures(), "LIM302");
 

@@ -17,6 +17,10 @@ public enum OutputCode implements Code {
             "LIM207",
             Severity.WARNING,
             "What would settle this was not sought to the end, nor what would settle the messages after it: that takes more than {most} steps."),
+    NEST_TOO_LARGE(
+            "LIM305",
+            Severity.ERROR,
+            "These {count} sizes hold {size} lines, marks and words together, and a nest draws {most}."),
     NO_LESSON(
             "LIM302",
             Severity.WARNING,

@@ -65,16 +65,18 @@ final class SewingOf {
             return true;
         }
         if (diagnostics.isEmpty()) {
-            diagnostics.add(Diagnostic.of(
-                            OutputCode.NOT_WALKED,
-                            place,
-                            "name",
-                            name,
-                            "most",
-                            Fact.number(effort.bounds().steps()))
-                    .with(Hint.of(
-                            "walk.fewer",
-                            "Look for seams of very many copies, edges or matched points, and for pieces with very many lines.")));
+            diagnostics.add(
+                    Diagnostic.of(
+                                    OutputCode.NOT_WALKED,
+                                    place,
+                                    "name",
+                                    name,
+                                    "most",
+                                    Fact.number(effort.bounds().steps()))
+                            .with(
+                                    Hint.of(
+                                            "walk.fewer",
+                                            "Look for seams of very many copies, edges or matched points, and for pieces with very many lines.")));
         }
         return false;
     }

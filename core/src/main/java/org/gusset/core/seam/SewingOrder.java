@@ -179,10 +179,7 @@ final class SewingOrder {
             int at = open.remove();
             for (Join join : joins.getOrDefault(at, List.of())) {
                 int next = join.one() == at ? join.other() : join.one();
-                if (next != from
-                        && join.seam() < until
-                        && join.seam() != but
-                        && !reached.containsKey(next)) {
+                if (next != from && join.seam() < until && join.seam() != but && !reached.containsKey(next)) {
                     reached.put(next, join);
                     open.add(next);
                 }

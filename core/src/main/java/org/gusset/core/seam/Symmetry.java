@@ -62,9 +62,10 @@ final class Symmetry {
         Point image = over.apply(notch.at());
         Cell cell = Cell.of(image);
         for (int i = 0; i < 9; i++) {
-            boolean twin = notches.getOrDefault(new Cell(cell.x() + i % 3 - 1, cell.y() + i / 3 - 1), List.of()).stream()
-                    .anyMatch(n -> n.at().distance(image) <= 2 * ONE
-                            && n.ticks().size() == notch.ticks().size());
+            boolean twin =
+                    notches.getOrDefault(new Cell(cell.x() + i % 3 - 1, cell.y() + i / 3 - 1), List.of()).stream()
+                            .anyMatch(n -> n.at().distance(image) <= 2 * ONE
+                                    && n.ticks().size() == notch.ticks().size());
             if (twin) {
                 return true;
             }

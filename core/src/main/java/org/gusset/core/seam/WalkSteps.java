@@ -60,7 +60,10 @@ public final class WalkSteps {
         long own = walk.first().size() + walk.second().size();
         long found = first.found + second.found;
         // Every seam may wait for every other to join its edges.
-        long ready = seams * (first.ways * walk.first().size() + second.ways * walk.second().size()) / PAIRS;
+        long ready = seams
+                * (first.ways * walk.first().size()
+                        + second.ways * walk.second().size())
+                / PAIRS;
         long pair = (first.marks * second.marks + first.legs * second.legs) / PAIRS
                 + first.marks
                 + second.marks

@@ -31,7 +31,11 @@ class TableCellTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"=1+1", "'=1+1", "''=1+1", "' -1", "+49", "-2", "@x", "\t=1", "Maren", "'tis", "''", "'", "", " =1", "＋1"})
+    @ValueSource(
+            strings = {
+                "=1+1", "'=1+1", "''=1+1", "' -1", "+49", "-2", "@x", "\t=1", "Maren", "'tis", "''", "'", "", " =1",
+                "＋1"
+            })
     void whatIsWrittenIsReadBack(String words) {
         String cell = TableCell.written(words);
         String bare =

@@ -103,8 +103,7 @@ final class EveryRoad {
         }
         List<Diagnostic> also = new ArrayList<>(pages.diagnostics());
         Stream.concat(
-                        drawing.diagnostics().stream()
-                                .filter(d -> d.code().id().equals("LIM302")),
+                        drawing.diagnostics().stream().filter(d -> d.code().id().equals("LIM302")),
                         explained.stream().filter(d -> d.code().id().equals("LIM207")))
                 .forEach(also::add);
         return also.isEmpty()

@@ -4,8 +4,15 @@ import static org.gusset.workbench.HostileDrafts.draft;
 import static org.gusset.workbench.HostileDrafts.lines;
 import static org.gusset.workbench.HostileDrafts.square;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import org.gusset.core.draft.Choices;
+import org.gusset.core.measure.Measurements;
+import org.gusset.dsl.Gusset;
+import org.gusset.dsl.Source;
+import org.gusset.svg.sheet.Nest;
+import org.gusset.svg.sheet.SheetContent;
 
 /** Drafts that are short and ask for much work: what is cut, slashed, sewn, estimated or settled very often. */
 final class HostileWork {
@@ -20,18 +27,12 @@ final class HostileWork {
     static List<HostileInput> all() {
         return List.of(
                 draft(
-                        "240 strips, each cut 300 times",
-                        "drawn",
+                        "240 strips, each cut 100 times",
+                        "drawn, but " + page("LIM303"),
                         lines(
                                 240,
-                                i -> "strip S" + i + " long 1 m wide 5 cm { allow 1 cm\n" + "cut 1\n".repeat(300) + "}")),
-                draft(
-                        "240 strips of 900 m, each cut 1,000 times",
-                        "drawn, but " + page("LIM303"),
-                        "cloth c wide 10 cm\n"
-                                + lines(
-                                        240,
-                                        i -> "strip S" + i + " long 900 m wide 5 cm { allow 1 cm cut 1000 from c }")),
+                                i -> "strip S" + i + " long 1 m wide 5 cm { allow 1 cm\n" + "cut 1\n".repeat(100)
+                                        + "}")),
                 draft(
                         "an edge with 20,000 triple notches",
                         "drawn",
@@ -83,7 +84,8 @@ final class HostileWork {
                         "300 seams that do not match, each of which rests on 200 choices",
                         page("SEW001") + ", but " + page("LIM207"),
                         lines(200, i -> "choose v" + i + " = 1 cm")
-                                + "let s = v0" + lines(199, i -> " + v" + (i + 1)).replace("\n", "") + "\n"
+                                + "let s = v0"
+                                + lines(199, i -> " + v" + (i + 1)).replace("\n", "") + "\n"
                                 + lines(100, i -> square("A" + i, "").replace("b down 10 cm", "b down 10 cm down s"))
                                 + lines(
                                         300,
@@ -105,8 +107,21 @@ final class HostileWork {
                         lines(240, i -> square("A" + i, ""))
                                 + lines(
                                         300,
-                                        i -> "seam s" + i + " = A" + i % 240 + ".ab to A" + (i * 7 + 1) % 240
-                                                + ".bc")));
+                                        i -> "seam s" + i + " = A" + i % 240 + ".ab to A" + (i * 7 + 1) % 240 + ".bc")),
+                nest());
+    }
+
+    private static HostileInput nest() {
+        String text = HostileDrafts.TITLE
+                + square("A", lines(10, i -> "  points r" + i + " = 995 on ab\n  mark drill r" + i));
+        return new HostileInput("a nest of 12 sizes with 10,000 marks each", page("LIM305"), () -> {
+            SheetContent content = SheetContent.of(Gusset.compile(Source.of("first", text))
+                    .orThrow()
+                    .evaluate(Measurements.of("Pip Thistlewick"), Choices.none())
+                    .orThrow());
+            return HostileInput.errors(Nest.objection(Collections.nCopies(Nest.MOST, content)).stream()
+                    .toList());
+        });
     }
 
     private static String traced(int count) {

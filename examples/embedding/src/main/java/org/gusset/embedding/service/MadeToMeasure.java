@@ -126,7 +126,8 @@ public final class MadeToMeasure implements AutoCloseable {
     /** @param args the draft, the port, and further names of its host, if any */
     public static void main(String[] args) throws IOException {
         if (args.length < 2 || !args[1].matches("\\d{1,5}") || Integer.parseInt(args[1]) > 65535) {
-            System.err.println("Say which draft to serve and at which port: smock.gusset 8080. Further names of the host may follow.");
+            System.err.println(
+                    "Say which draft to serve and at which port: smock.gusset 8080. Further names of the host may follow.");
             System.exit(2);
         }
         Source source = Source.of(args[0], Files.readString(Path.of(args[0])));

@@ -165,12 +165,17 @@ class MadeToMeasureTest {
         String here = URI.create(service.address()).getAuthority();
         String port = here.substring(here.indexOf(':'));
         String form = "\r\nContent-Type: " + FORM + "\r\nContent-Length: " + MAREN.length();
-        for (String host : List.of("evil.example", "evil.example" + port, "127.0.0.1", "127.0.0.1:1", here + "\r\nHost: " + here)) {
-            assertThat(raw("Host: " + host + form + "\r\n\r\n" + MAREN)).as(host).startsWith("HTTP/1.1 421");
+        for (String host : List.of(
+                "evil.example", "evil.example" + port, "127.0.0.1", "127.0.0.1:1", here + "\r\nHost: " + here)) {
+            assertThat(raw("Host: " + host + form + "\r\n\r\n" + MAREN))
+                    .as(host)
+                    .startsWith("HTTP/1.1 421");
         }
         assertThat(raw("Accept: */*" + form + "\r\n\r\n" + MAREN)).as("no host").startsWith("HTTP/1.1 421");
         for (String host : List.of(here, "localhost" + port, "LocalHost" + port, "[::1]" + port)) {
-            assertThat(raw("Host: " + host + form + "\r\n\r\n" + MAREN)).as(host).startsWith("HTTP/1.1 200");
+            assertThat(raw("Host: " + host + form + "\r\n\r\n" + MAREN))
+                    .as(host)
+                    .startsWith("HTTP/1.1 200");
         }
         try (MadeToMeasure named = MadeToMeasure.serving(draft, 0, "Patterns.stage.example")) {
             assertThat(answer(named, "Host: patterns.stage.example" + form + "\r\n\r\n" + MAREN))
@@ -188,7 +193,8 @@ class MadeToMeasureTest {
         try (Socket socket = new Socket(address.getHost(), address.getPort())) {
             socket.setSoTimeout(20_000);
             socket.getOutputStream()
-                    .write(("POST /pattern HTTP/1.1\r\nConnection: close\r\n" + rest).getBytes(StandardCharsets.US_ASCII));
+                    .write(("POST /pattern HTTP/1.1\r\nConnection: close\r\n" + rest)
+                            .getBytes(StandardCharsets.US_ASCII));
             return new String(socket.getInputStream().readNBytes(12), StandardCharsets.US_ASCII);
         }
     }
@@ -206,7 +212,9 @@ class MadeToMeasureTest {
                 slow.add(socket);
                 socket.setSoTimeout(20_000);
                 socket.getOutputStream()
-                        .write(List.of("", "POST /pat", host, host + form).get(i % 4).getBytes(StandardCharsets.US_ASCII));
+                        .write(List.of("", "POST /pat", host, host + form)
+                                .get(i % 4)
+                                .getBytes(StandardCharsets.US_ASCII));
             }
             for (Socket socket : slow) {
                 assertThat(ended(socket)).isTrue();
