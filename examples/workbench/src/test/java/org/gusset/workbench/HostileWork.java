@@ -34,10 +34,6 @@ final class HostileWork {
                                 i -> "strip S" + i + " long 1 m wide 5 cm { allow 1 cm\n" + "cut 1\n".repeat(100)
                                         + "}")),
                 draft(
-                        "an edge with 20,000 triple notches",
-                        "drawn",
-                        square("A", lines(20_000, i -> "  notch ab at " + (i % 99 + 1) + "% triple"))),
-                draft(
                         "20,000 notches round 1,500 lines",
                         page("LIM203"),
                         ring("A", 30, 50, lines(20_000, i -> "  notch l" + i % 30 + " at 50%"))),
