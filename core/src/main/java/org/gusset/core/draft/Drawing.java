@@ -193,8 +193,8 @@ public final class Drawing {
 
     /**
      * What would settle a finding that failed: values and choices, each with the change that was tried and makes it pass without
-     * making anything else worse; those with the least change first, three at most. They are sought within {@link Settling#ROUNDS_OF_STEPS}
-     * times the steps of an evaluation; what would take more is not found.
+     * making anything else worse; those with the least change first, three at most. They are sought within five times
+     * the steps that an evaluation may take; what would take more is not found.
      */
     public List<Remedy> remedies(Finding finding) {
         return new Settling(this, evaluation).of(finding);
