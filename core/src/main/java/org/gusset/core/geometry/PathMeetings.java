@@ -57,11 +57,9 @@ final class PathMeetings {
     private List<Found> contacts() {
         List<Found> out = new ArrayList<>();
         for (int i = 0; i < path.segments().size(); i++) {
-            Box box = path.stations().box(i).grown(Path.COINCIDE);
+            Box box = path.boxes().box(i).grown(Path.COINCIDE);
             for (int j = 0; j < other.segments().size(); j++) {
-                if (path.endless()
-                        || other.endless()
-                        || box.meets(other.stations().box(j))) {
+                if (path.endless() || other.endless() || box.meets(other.boxes().box(j))) {
                     pair(i, j, out);
                 }
             }
