@@ -1,7 +1,6 @@
 package org.gusset.dsl;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Fact;
@@ -68,7 +67,10 @@ public final class Gusset {
         diagnostics.addAll(checked.diagnostics());
         Outcome<Draft> lowered = Lowering.lower(checked.value().orElseThrow(), library.text(), budget);
         diagnostics.addAll(lowered.diagnostics());
-        diagnostics.sort(Comparator.comparingInt(library::order).thenComparingInt(Gusset::order));
+        diagnostics.sort((a, b) -> {
+            int order = Integer.compare(library.order(a), library.order(b));
+            return order != 0 ? order : Integer.compare(order(a), order(b));
+        });
         return new Outcome<>(lowered.value(), bounded(diagnostics, budget.messages()));
     }
 

@@ -64,18 +64,14 @@ public sealed interface Formula {
     record Arithmetic(Sign sign, Formula left, Formula right) implements Formula {
         @Override
         public double number(Values in) {
-            double a = left.number(in);
-            double b = right.number(in);
-            double result = switch (sign) {
-                case PLUS -> a + b;
-                case MINUS -> a - b;
-                case TIMES -> a * b;
-                case OVER -> a / b;
+            double a = part(left, in);
+            double b = part(right, in);
+            return switch (sign) {
+                case PLUS -> finite(a + b);
+                case MINUS -> finite(a - b);
+                case TIMES -> finite(a * b);
+                case OVER -> divided(a, b);
             };
-            if (sign == Sign.OVER && b == 0) {
-                throw Fault.of(ConstructCode.NO_NUMBER, "why", "it divides by zero");
-            }
-            return finite(result);
         }
 
         @Override
@@ -95,7 +91,7 @@ public sealed interface Formula {
         public double number(Values in) {
             double[] numbers = new double[arguments.size()];
             for (int i = 0; i < numbers.length; i++) {
-                numbers[i] = arguments.get(i).number(in);
+                numbers[i] = part(arguments.get(i), in);
             }
             return finite(function.apply(numbers));
         }
@@ -136,8 +132,23 @@ public sealed interface Formula {
         }
     }
 
+    /** The number of a part. Names and numbers, which are most parts, are asked directly: a call through the interface takes longer. */
+    private static double part(Formula part, Values in) {
+        if (part instanceof Input input) {
+            return in.number(input.index);
+        }
+        return part instanceof Constant constant ? constant.quantity.value() : part.number(in);
+    }
+
+    private static double divided(double a, double b) {
+        if (b == 0) {
+            throw Fault.of(ConstructCode.NO_NUMBER, "why", "it divides by zero");
+        }
+        return finite(a / b);
+    }
+
     private static double finite(double value) {
-        if (Double.isNaN(value) || Double.isInfinite(value)) {
+        if (!Double.isFinite(value)) {
             throw Fault.of(
                     ConstructCode.NO_NUMBER,
                     "why",

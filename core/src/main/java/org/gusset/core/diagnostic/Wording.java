@@ -1,6 +1,7 @@
 package org.gusset.core.diagnostic;
 
-import java.util.Locale;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.function.Function;
 
 /** Turns phrases into text. Hosts replace it to translate, or to show lengths in another unit. */
@@ -71,11 +72,14 @@ public interface Wording {
         return trimmed(((Fact.Number) fact).value(), 4);
     }
 
+    /** Halves of the shortest decimal away from zero, no zeros at the end. */
     private static String trimmed(double value, int decimals) {
-        String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
-        if (text.indexOf('.') >= 0) {
-            text = text.replaceAll("0+$", "").replaceAll("\\.$", "");
+        if (!Double.isFinite(value)) {
+            return Double.toString(value);
         }
-        return text.equals("-0") ? "0" : text;
+        return BigDecimal.valueOf(value)
+                .setScale(decimals, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .toPlainString();
     }
 }

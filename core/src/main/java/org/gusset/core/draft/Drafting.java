@@ -4,7 +4,6 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.HexFormat;
@@ -261,7 +260,7 @@ final class Drafting {
         findings.forEach(f -> f.diagnostic().ifPresent(all::add));
         faultyChecks(evaluation).forEach(all::add);
         List<Diagnostic> sorted = new ArrayList<>(all);
-        sorted.sort(Comparator.comparingInt(Drafting::order));
+        sorted.sort((a, b) -> Integer.compare(order(a), order(b)));
         return new Drawing(
                 draft,
                 evaluation,

@@ -1,5 +1,7 @@
 package org.gusset.core.geometry;
 
+import org.jspecify.annotations.Nullable;
+
 /** A straight stretch. One without length has the zero vector for its tangent. */
 public record LineSegment(Point start, Point end) implements Segment {
     @Override
@@ -60,5 +62,16 @@ public record LineSegment(Point start, Point end) implements Segment {
                 Math.min(start.y(), end.y()),
                 Math.max(start.x(), end.x()),
                 Math.max(start.y(), end.y()));
+    }
+
+    /** Written out for the start of short runs, see docs/decisions/0034. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return this == other || (other instanceof LineSegment that && start.equals(that.start) && end.equals(that.end));
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * start.hashCode() + end.hashCode();
     }
 }

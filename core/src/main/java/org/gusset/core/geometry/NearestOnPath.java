@@ -24,7 +24,7 @@ final class NearestOnPath {
         List<Position> found = new ArrayList<>();
         double nearest = Double.POSITIVE_INFINITY;
         for (int i = 0; i < path.segments().size(); i++) {
-            if (off(stations.box(i), to) > nearest + EQUAL) {
+            if (off(path.boxes().box(i), to) > nearest + EQUAL) {
                 continue;
             }
             Segment segment = path.segments().get(i);

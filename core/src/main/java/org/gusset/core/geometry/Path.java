@@ -24,6 +24,8 @@ public final class Path {
     /** Made when first asked for; two threads may both make it and get the same. */
     private @Nullable Stations stations;
 
+    private @Nullable Boxes boxes;
+
     private Path(List<Segment> segments, boolean endless) {
         this.segments = List.copyOf(segments);
         this.endless = endless;
@@ -271,7 +273,7 @@ public final class Path {
     }
 
     public Box bounds() {
-        return stations().bounds();
+        return boxes().bounds();
     }
 
     /**
@@ -288,6 +290,16 @@ public final class Path {
         if (made == null) {
             made = new Stations(segments);
             stations = made;
+        }
+        return made;
+    }
+
+    /** The boxes of the segments; many paths are only measured and never need them. */
+    Boxes boxes() {
+        Boxes made = boxes;
+        if (made == null) {
+            made = new Boxes(segments);
+            boxes = made;
         }
         return made;
     }

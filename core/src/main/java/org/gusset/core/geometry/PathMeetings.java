@@ -1,7 +1,6 @@
 package org.gusset.core.geometry;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -15,10 +14,6 @@ final class PathMeetings {
 
     /** Contacts closer than this along both paths are one, in mm. */
     private static final double ONE = 1e-5;
-
-    private static final Comparator<Found> ALONG = Comparator.comparingDouble(Found::s)
-            .thenComparingDouble(Found::otherS)
-            .thenComparing(Found::kind);
 
     /** A contact by arc lengths. */
     private record Found(double s, double otherS, Contact.Kind kind, boolean joints) {}
@@ -62,11 +57,9 @@ final class PathMeetings {
     private List<Found> contacts() {
         List<Found> out = new ArrayList<>();
         for (int i = 0; i < path.segments().size(); i++) {
-            Box box = path.stations().box(i).grown(Path.COINCIDE);
+            Box box = path.boxes().box(i).grown(Path.COINCIDE);
             for (int j = 0; j < other.segments().size(); j++) {
-                if (path.endless()
-                        || other.endless()
-                        || box.meets(other.stations().box(j))) {
+                if (path.endless() || other.endless() || box.meets(other.boxes().box(j))) {
                     pair(i, j, out);
                 }
             }
@@ -184,7 +177,7 @@ final class PathMeetings {
 
     private List<Meeting> resolved(List<Found> contacts) {
         List<Found> sorted = new ArrayList<>(contacts);
-        sorted.sort(ALONG);
+        sorted.sort(PathMeetings::along);
         List<List<Found>> groups = new ArrayList<>();
         for (Found found : sorted) {
             List<Found> home = null;
@@ -212,8 +205,18 @@ final class PathMeetings {
                 out.add(meeting(one(group)));
             }
         }
-        out.sort(Comparator.comparingDouble(Meeting::s).thenComparingDouble(Meeting::otherS));
+        out.sort((a, b) -> inOrder(a.s(), a.otherS(), b.s(), b.otherS()));
         return List.copyOf(out);
+    }
+
+    private static int along(Found one, Found other) {
+        int order = inOrder(one.s(), one.otherS(), other.s(), other.otherS());
+        return order != 0 ? order : one.kind().compareTo(other.kind());
+    }
+
+    private static int inOrder(double s, double otherS, double nextS, double nextOtherS) {
+        int order = Double.compare(s, nextS);
+        return order != 0 ? order : Double.compare(otherS, nextOtherS);
     }
 
     private Meeting meeting(Found found) {

@@ -1,31 +1,21 @@
 package org.gusset.core.geometry;
 
-import java.util.ArrayList;
 import java.util.List;
 
-/** The arc lengths at which the segments of a path begin and end, and their boxes. Immutable. */
+/** The arc lengths at which the segments of a path begin and end. Immutable. */
 final class Stations {
     /** A place on a path: which segment, and its parameter there. */
     record Place(int index, double t) {}
 
     private final List<Segment> segments;
     private final double[] starts;
-    private final List<Box> boxes;
-    private final Box bounds;
 
     Stations(List<Segment> segments) {
         this.segments = segments;
         this.starts = new double[segments.size() + 1];
-        List<Box> found = new ArrayList<>();
-        Box all = segments.get(0).bounds();
         for (int i = 0; i < segments.size(); i++) {
             starts[i + 1] = starts[i] + segments.get(i).length();
-            Box box = segments.get(i).bounds();
-            found.add(box);
-            all = all.with(box);
         }
-        this.boxes = List.copyOf(found);
-        this.bounds = all;
     }
 
     double length() {
@@ -42,14 +32,6 @@ final class Stations {
         return t == 1
                 ? starts[index + 1]
                 : t == 0 ? starts[index] : starts[index] + segments.get(index).lengthTo(t);
-    }
-
-    Box box(int index) {
-        return boxes.get(index);
-    }
-
-    Box bounds() {
-        return bounds;
     }
 
     /** The place at s, clamped; at a joint the start of the segment that begins there. */

@@ -1,5 +1,7 @@
 package org.gusset.core.graph;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * A typed name for one node of a graph.
  *
@@ -16,5 +18,20 @@ public record Handle<T>(int index, String name, Class<T> type) {
     @Override
     public String toString() {
         return named() ? name : "#" + index;
+    }
+
+    /** Written out for the start of short runs, see docs/decisions/0034. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return this == other
+                || (other instanceof Handle<?> that
+                        && index == that.index
+                        && name.equals(that.name)
+                        && type.equals(that.type));
+    }
+
+    @Override
+    public int hashCode() {
+        return index;
     }
 }

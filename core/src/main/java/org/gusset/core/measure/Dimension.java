@@ -1,5 +1,7 @@
 package org.gusset.core.measure;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * What a number measures: powers of length and of angle. A plain number has both at 0.
  *
@@ -43,5 +45,16 @@ public record Dimension(int length, int angle) {
             return "a length to the power of " + length;
         }
         return "a mixture of length (power " + length + ") and angle (power " + angle + ")";
+    }
+
+    /** Written out for the start of short runs, see docs/decisions/0034. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return this == other || (other instanceof Dimension that && length == that.length && angle == that.angle);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * length + angle;
     }
 }

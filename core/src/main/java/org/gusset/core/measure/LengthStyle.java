@@ -44,6 +44,12 @@ public record LengthStyle(Unit unit, int denominator, int decimals) {
         }
     }
 
+    /** Written out for the start of short runs, see docs/decisions/0034. */
+    @Override
+    public String toString() {
+        return unit.symbol() + (denominator == 0 ? " with " + decimals + " decimals" : " to 1/" + denominator);
+    }
+
     /** The length with its unit: {@code 24.1 cm}, {@code 9 1/2 in}, {@code 0 in}, {@code -3/8 in}. */
     public String show(double mm) {
         if (!Double.isFinite(mm)) {

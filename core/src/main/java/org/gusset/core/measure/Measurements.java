@@ -2,6 +2,7 @@ package org.gusset.core.measure;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.gusset.core.diagnostic.Place;
@@ -52,6 +53,13 @@ public record Measurements(String body, Map<String, Entry> entries) {
 
     /** What two names for the same measure have in common. */
     public static String key(String name) {
-        return name.toLowerCase(java.util.Locale.ROOT).replaceAll("[\\s_-]+", "");
+        StringBuilder key = new StringBuilder(name.length());
+        for (char letter : name.toLowerCase(Locale.ROOT).toCharArray()) {
+            boolean gap = letter == ' ' || (letter >= '\t' && letter <= '\r') || letter == '_' || letter == '-';
+            if (!gap) {
+                key.append(letter);
+            }
+        }
+        return key.toString();
     }
 }

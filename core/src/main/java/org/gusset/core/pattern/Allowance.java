@@ -1,5 +1,7 @@
 package org.gusset.core.pattern;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * What is added outside an edge.
  *
@@ -15,5 +17,19 @@ public record Allowance(double width, boolean turnedUp) {
 
     public static Allowance turnedUp(double mm) {
         return new Allowance(mm, true);
+    }
+
+    /** Written out for the start of short runs, see docs/decisions/0034. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return this == other
+                || (other instanceof Allowance that
+                        && Double.compare(width, that.width) == 0
+                        && turnedUp == that.turnedUp);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * Double.hashCode(width) + Boolean.hashCode(turnedUp);
     }
 }

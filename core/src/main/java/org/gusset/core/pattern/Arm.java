@@ -1,11 +1,9 @@
 package org.gusset.core.pattern;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.gusset.core.geometry.LineSegment;
-import org.gusset.core.geometry.Meeting;
 import org.gusset.core.geometry.Path;
 import org.gusset.core.geometry.Point;
 import org.gusset.core.geometry.Segment;
@@ -61,20 +59,21 @@ record Arm(Point corner, Vector away, Vector out, double width, Path line) {
     Optional<Crossing> meeting(Arm other, double beyond) {
         return reaching(beyond).meetings(other.reaching(beyond)).stream()
                 .map(m -> new Crossing(m.point(), m.s() - beyond, m.otherS() - beyond))
-                .min(Comparator.comparingDouble(c -> Math.abs(c.s()) + Math.abs(c.otherS())));
+                .min((a, b) ->
+                        Double.compare(Math.abs(a.s()) + Math.abs(a.otherS()), Math.abs(b.s()) + Math.abs(b.otherS())));
     }
 
     /** Where this arm meets the endless line through the corner along a way, nearest to the foot. */
     Optional<Crossing> meetingLine(Vector way, double beyond) {
         return reaching(beyond).meetings(Path.guide(corner, corner.plus(way.times(beyond)))).stream()
                 .map(m -> new Crossing(m.point(), m.s() - beyond, m.otherS()))
-                .min(Comparator.comparingDouble(c -> Math.abs(c.s())));
+                .min((a, b) -> Double.compare(Math.abs(a.s()), Math.abs(b.s())));
     }
 
     /** Where a path that begins near the corner first meets this arm. */
     Optional<Crossing> firstMeeting(Path path, double beyond) {
         return path.meetings(reaching(beyond)).stream()
-                .min(Comparator.comparingDouble(Meeting::s))
+                .min((a, b) -> Double.compare(a.s(), b.s()))
                 .map(m -> new Crossing(m.point(), m.otherS() - beyond, m.s()));
     }
 

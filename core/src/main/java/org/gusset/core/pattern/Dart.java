@@ -1,7 +1,6 @@
 package org.gusset.core.pattern;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.gusset.core.diagnostic.Fault;
 import org.gusset.core.geometry.Path;
@@ -107,7 +106,7 @@ public record Dart(
     public static Path opened(Path edge, List<Dart> darts) {
         List<Dart> inOrder = new ArrayList<>(darts);
         inOrder.removeIf(Dart::isNone);
-        inOrder.sort(Comparator.comparingDouble(Dart::from));
+        inOrder.sort((a, b) -> Double.compare(a.from(), b.from()));
         List<Path> parts = new ArrayList<>();
         double at = 0;
         Point last = edge.start();

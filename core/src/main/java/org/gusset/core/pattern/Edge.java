@@ -1,6 +1,7 @@
 package org.gusset.core.pattern;
 
 import org.gusset.core.geometry.Path;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One named edge of a piece at the stitching line, running the way the outline runs.
@@ -16,5 +17,25 @@ public record Edge(String name, Path path, Allowance allowance, boolean onFold, 
     /** An edge that is cut on its stitching line. */
     public Edge(String name, Path path, Allowance allowance, boolean onFold) {
         this(name, path, allowance, onFold, path);
+    }
+
+    /** Written out for the start of short runs, see docs/decisions/0034. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return this == other
+                || (other instanceof Edge that
+                        && name.equals(that.name)
+                        && path.equals(that.path)
+                        && allowance.equals(that.allowance)
+                        && onFold == that.onFold
+                        && cut.equals(that.cut));
+    }
+
+    @Override
+    public int hashCode() {
+        return 31
+                        * (31 * (31 * (31 * name.hashCode() + path.hashCode()) + allowance.hashCode())
+                                + Boolean.hashCode(onFold))
+                + cut.hashCode();
     }
 }

@@ -6,6 +6,7 @@ import org.gusset.core.diagnostic.Phrase;
 import org.gusset.core.geometry.Path;
 import org.gusset.core.geometry.Point;
 import org.gusset.core.graph.Sized;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A finished piece in its own flat frame, in mm. Immutable, and sound: its stitching line is closed and does not cross itself.
@@ -51,6 +52,27 @@ public record Piece(
             List<Mark> marks,
             List<Phrase> labels) {
         this(name, edges, cutting, cuts, grain, notches, marks, labels, Point.ORIGIN);
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return this == other
+                || (other instanceof Piece that
+                        && name.equals(that.name)
+                        && edges.equals(that.edges)
+                        && cutting.equals(that.cutting)
+                        && cuts.equals(that.cuts)
+                        && grain.equals(that.grain)
+                        && notches.equals(that.notches)
+                        && marks.equals(that.marks)
+                        && labels.equals(that.labels)
+                        && nest.equals(that.nest));
+    }
+
+    /** By name and lines. */
+    @Override
+    public int hashCode() {
+        return 31 * name.hashCode() + edges.hashCode();
     }
 
     /** The segments of its outline, stitching and cutting line, and its notches and marks. */

@@ -5,6 +5,7 @@ import org.gusset.core.diagnostic.Place;
 import org.gusset.core.geometry.Path;
 import org.gusset.core.geometry.Point;
 import org.gusset.core.geometry.Position;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One edge, or a stretch of one, that a seam names.
@@ -74,5 +75,25 @@ public record Run(
             }
         }
         return false;
+    }
+
+    /** Written out for the start of short runs, see docs/decisions/0034. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return this == other
+                || (other instanceof Run that
+                        && words.equals(that.words)
+                        && piece.equals(that.piece)
+                        && edge.equals(that.edge)
+                        && copies == that.copies
+                        && turned == that.turned
+                        && path.equals(that.path)
+                        && taken.equals(that.taken)
+                        && place.equals(that.place));
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * (31 * (31 * words.hashCode() + piece.hashCode()) + edge.hashCode()) + copies;
     }
 }

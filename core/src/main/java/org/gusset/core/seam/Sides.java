@@ -1,7 +1,6 @@
 package org.gusset.core.seam;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +11,7 @@ import org.gusset.core.geometry.Position;
 import org.gusset.core.pattern.Edge;
 import org.gusset.core.pattern.Notch;
 import org.gusset.core.pattern.Piece;
+import org.jspecify.annotations.Nullable;
 
 /** What lies along the sides of seams: notches, joints, and the edges that meet their ends. */
 final class Sides {
@@ -50,7 +50,7 @@ final class Sides {
             for (SeamMark notch : notches(leg.run())) {
                 own.add(new SeamMark(leg.at(notch.at()), notch.strokes(), notch.piece(), notch.edge()));
             }
-            own.sort(Comparator.comparingDouble(SeamMark::at));
+            own.sort((a, b) -> Double.compare(a.at(), b.at()));
             marks.addAll(own);
             if (i + 1 < side.legs().size()) {
                 marks.add(new SeamMark(leg.to(), 0, leg.run().piece(), leg.run().words()));
@@ -113,6 +113,11 @@ final class Sides {
 
     /** A run's piece and the edge on which it lies. */
     record Sewn(Piece piece, Edge edge) {
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return this == other || (other instanceof Sewn that && edge.equals(that.edge) && piece.equals(that.piece));
+        }
+
         /** By the names: all that pieces hold takes long to add up. */
         @Override
         public int hashCode() {

@@ -1,7 +1,6 @@
 package org.gusset.core.seam;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Fact;
@@ -67,7 +66,7 @@ final class Stretches {
                 places.add(new Place(one, other, match));
             }
         }
-        places.sort(Comparator.comparingDouble(Place::first));
+        places.sort((a, b) -> Double.compare(a.first(), b.first()));
         for (int i = 0; i + 1 < places.size(); i++) {
             if (places.get(i + 1).second() < places.get(i).second() - walk.tolerance()) {
                 crossed(places.get(i).match(), places.get(i + 1).match());
@@ -78,7 +77,7 @@ final class Stretches {
 
     private static double nearest(double at, List<Double> places) {
         return places.stream()
-                .min(Comparator.comparingDouble(p -> Math.abs(p - at)))
+                .min((a, b) -> Double.compare(Math.abs(a - at), Math.abs(b - at)))
                 .orElse(at);
     }
 

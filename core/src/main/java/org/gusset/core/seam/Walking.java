@@ -1,7 +1,6 @@
 package org.gusset.core.seam;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.gusset.core.construct.Formula;
@@ -159,7 +158,7 @@ public record Walking(
                 taken.add(new Run.Taken(one.from(), one.to(), finished));
             }
         }
-        taken.sort(Comparator.comparingDouble(Run.Taken::from));
+        taken.sort((a, b) -> Double.compare(a.from(), b.from()));
         if (input.whole().isPresent()) {
             taken = within(taken, path, whole);
         }
@@ -198,7 +197,7 @@ public record Walking(
                                 : new Run.Taken(from - low, to - low, finished));
             }
         }
-        inside.sort(Comparator.comparingDouble(Run.Taken::from));
+        inside.sort((a, b) -> Double.compare(a.from(), b.from()));
         return inside;
     }
 }

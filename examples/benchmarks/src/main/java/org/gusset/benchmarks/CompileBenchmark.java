@@ -25,7 +25,7 @@ public class CompileBenchmark {
     private static final long SEED = 35;
 
     /** How many lines. */
-    @Param({"1000", "10000", "20000"})
+    @Param({"1000", "10000", "20000", "100000"})
     public int lines = 20_000;
 
     private Settings settings = Settings.defaults()

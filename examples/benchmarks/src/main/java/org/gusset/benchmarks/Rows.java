@@ -9,7 +9,7 @@ import org.gusset.benchmarks.table.Row;
 /** What is held against what. */
 final class Rows {
     /** The lengths of text over which compiling is held to be linear. */
-    static final List<Integer> LINES = List.of(1_000, 10_000, 20_000);
+    static final List<Integer> LINES = List.of(1_000, 10_000, 20_000, 100_000);
 
     /** The smock's measures. */
     static final List<String> MEASURES =

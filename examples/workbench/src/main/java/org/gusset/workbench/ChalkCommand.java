@@ -23,6 +23,7 @@ import picocli.CommandLine.Spec;
 
 /** Lists the marks of every piece for those who draft straight on the cloth. */
 @Command(
+        addMethodSubcommands = false,
         name = "chalk",
         description =
                 "List the marks of every piece at rounded distances from the fold, for drafting straight on the cloth.",

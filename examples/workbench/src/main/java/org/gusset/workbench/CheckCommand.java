@@ -18,6 +18,7 @@ import picocli.CommandLine.Spec;
 
 /** Tells everything that is wrong with a draft, and what its checks find on bodies. */
 @Command(
+        addMethodSubcommands = false,
         name = "check",
         description = "Tell what is wrong with a draft and, with measures, what its ranges, seams and checks find.",
         footer = {"", "Examples:", "  gusset check smock.gusset", "  gusset check smock.gusset --measures cast.csv"})

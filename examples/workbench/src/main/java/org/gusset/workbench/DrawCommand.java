@@ -31,6 +31,7 @@ import picocli.CommandLine.Spec;
 
 /** Draws the pieces of a draft for one or many bodies, true to scale. */
 @Command(
+        addMethodSubcommands = false,
         name = "draw",
         description = "Draw the pieces as SVG, true to scale: a file for each piece and a sheet with all of them.",
         footer = {

@@ -18,6 +18,7 @@ import picocli.CommandLine.Spec;
 
 /** Lays drafts out afresh in their own files. */
 @Command(
+        addMethodSubcommands = false,
         name = "format",
         description = "Lay drafts out afresh: blanks and line breaks are set anew, words and comments stay.",
         footer = {

@@ -28,6 +28,7 @@ import picocli.CommandLine.Spec;
 
 /** Grades a draft over a chart of sizes: seams by size, grade rules, the nest and a drawing of how every corner moves. */
 @Command(
+        addMethodSubcommands = false,
         name = "grade",
         description =
                 "Grade a draft over a chart of sizes: check every seam in every size, and write the grade rules, the nest "

@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
 
 /** Makes a lesson of a draft for a body: a picture for each step, and a handout. */
 @Command(
+        addMethodSubcommands = false,
         name = "lesson",
         description =
                 "Make a lesson: a picture for each step (SVG), what is new in strong lines with its measured distances and"

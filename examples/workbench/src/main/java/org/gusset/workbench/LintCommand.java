@@ -17,6 +17,7 @@ import picocli.CommandLine.Spec;
 
 /** Tells what is no error in drafts and yet may not be meant. */
 @Command(
+        addMethodSubcommands = false,
         name = "lint",
         description = "Tell what is no error in a draft and yet may not be meant: unused names, edges without a seam.",
         footer = {"", "Examples:", "  gusset lint smock.gusset", "  gusset lint --strict smock.gusset skirt.gusset"})

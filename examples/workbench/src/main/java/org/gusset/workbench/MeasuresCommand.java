@@ -18,6 +18,7 @@ import picocli.CommandLine.Spec;
 
 /** Tells which measures a draft needs, as a card to fill in and as an empty table. */
 @Command(
+        addMethodSubcommands = false,
         name = "measures",
         description =
                 "Tell which measures a draft needs and how each is taken; with --out a card to print and an empty table.",

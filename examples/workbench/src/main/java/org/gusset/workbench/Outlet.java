@@ -16,8 +16,8 @@ final class Outlet extends OutputStream {
 
     /** Why the end of the output is missing. A reader that has read enough and went away is no reason. */
     Optional<IOException> cutOff() {
-        return Optional.ofNullable(failure)
-                .filter(f -> !String.valueOf(f.getMessage()).contains("Broken pipe"));
+        boolean gone = failure != null && String.valueOf(failure.getMessage()).contains("Broken pipe");
+        return gone ? Optional.empty() : Optional.ofNullable(failure);
     }
 
     @Override

@@ -17,6 +17,7 @@ import picocli.CommandLine.Spec;
 
 /** Walks every seam of a draft for a body: as a list in the order of sewing, and as a picture. */
 @Command(
+        addMethodSubcommands = false,
         name = "seams",
         description = "Walk every seam: a list in the order of sewing, and with --out a picture of both sides of each.",
         footer = {

@@ -15,6 +15,7 @@ import picocli.CommandLine.Spec;
 
 /** The cutting and sewing sheet of a body. */
 @Command(
+        addMethodSubcommands = false,
         name = "sheet",
         description =
                 "Tell what is cut and how it is sewn: finished measures and ease, pieces, strips, seams in order; with --out a"

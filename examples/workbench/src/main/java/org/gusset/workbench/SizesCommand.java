@@ -23,6 +23,7 @@ import picocli.CommandLine.Spec;
 
 /** Tells of a chart of sizes: its steps, what is doubtful, which size fits whom, and measures between sizes. */
 @Command(
+        addMethodSubcommands = false,
         name = "sizes",
         description =
                 "Tell the steps of a chart of sizes and what is doubtful in it; with --measures which size fits whom, and with"

@@ -9,6 +9,7 @@ import picocli.CommandLine.Spec;
 
 /** Tells how everything that a draft names is drawn, with the sums. */
 @Command(
+        addMethodSubcommands = false,
         name = "steps",
         description = "Tell step by step how every point and line is drawn for a body, with the sums shown.",
         footer = {

@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
 
 /** Searches for bodies that break a draft. */
 @Command(
+        addMethodSubcommands = false,
         name = "stress",
         description = "Search all that the ranges of a draft let in for bodies that break it.",
         footer = {

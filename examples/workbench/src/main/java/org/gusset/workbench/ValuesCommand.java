@@ -15,6 +15,7 @@ import picocli.CommandLine.Spec;
 
 /** Tells every value, length and point that a draft names. */
 @Command(
+        addMethodSubcommands = false,
         name = "values",
         description = "Tell every value, length and point that the draft names, in millimetres and in the wanted unit.",
         footer = {

@@ -12,14 +12,18 @@ import java.util.function.Function;
 import org.gusset.core.draft.Draft;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.IExecutionExceptionHandler;
+import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The command line. Exit codes: 0 good, 1 the draft or a body has errors, 2 wrong use or unreadable files. */
 @Command(
+        addMethodSubcommands = false,
         name = "gusset",
         mixinStandardHelpOptions = true,
         versionProvider = Workbench.Version.class,
@@ -35,6 +39,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
         })
 public final class Workbench implements Runnable {
     private static final Map<String, Function<Bench, Object>> COMMANDS = commands();
+    private static final Faults FAULTS = new Faults();
 
     @Spec
     @SuppressWarnings("NullAway.Init")
@@ -86,8 +91,12 @@ public final class Workbench implements Runnable {
     }
 
     static int run(Bench bench, PrintWriter out, PrintWriter err, String... args) {
-        CommandLine line = new CommandLine(new Workbench());
         Function<Bench, Object> named = args.length == 0 ? null : COMMANDS.get(args[0]);
+        // What is told of the program itself is read for help alone.
+        CommandLine line = new CommandLine(
+                named == null
+                        ? CommandSpec.forAnnotatedObject(new Workbench())
+                        : CommandSpec.create().name("gusset"));
         // One that is named is enough; help, and hints at what may be meant, need all.
         (named == null ? COMMANDS.values() : List.of(named)).forEach(c -> line.addSubcommand(c.apply(bench)));
         for (CommandLine command : line.getSubcommands().values()) {
@@ -96,8 +105,8 @@ public final class Workbench implements Runnable {
         }
         line.setOut(out);
         line.setErr(err);
-        line.setParameterExceptionHandler((e, given) -> wrongUse(e));
-        line.setExecutionExceptionHandler((e, command, result) -> failed(e, command));
+        line.setParameterExceptionHandler(FAULTS);
+        line.setExecutionExceptionHandler(FAULTS);
         try {
             return line.execute(args);
         } catch (StackOverflowError | OutOfMemoryError e) {
@@ -111,6 +120,19 @@ public final class Workbench implements Runnable {
         throw new ParameterException(
                 spec.commandLine(),
                 "a command is missing: measures, draw, check, seams, chalk, sheet, values, steps, lesson, grade, sizes, format, lint or stress");
+    }
+
+    /** A class and no lambdas: the archive of classes holds none of these two interfaces, so that each start would make them. */
+    private static final class Faults implements IParameterExceptionHandler, IExecutionExceptionHandler {
+        @Override
+        public int handleParseException(ParameterException e, String[] given) {
+            return wrongUse(e);
+        }
+
+        @Override
+        public int handleExecutionException(Exception e, CommandLine command, ParseResult result) {
+            return failed(e, command);
+        }
     }
 
     private static int wrongUse(ParameterException e) {

@@ -1,7 +1,6 @@
 package org.gusset.svg.page;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.gusset.core.diagnostic.Diagnostic;
@@ -145,7 +144,7 @@ public final class Pages {
                 spread.add(spread(piece));
             }
         }
-        fitting.sort(Comparator.comparingDouble((Item i) -> -height(i)));
+        fitting.sort((a, b) -> Double.compare(height(b), height(a)));
         for (Item piece : fitting) {
             whole.add(put(piece, turned(piece), shelving));
         }

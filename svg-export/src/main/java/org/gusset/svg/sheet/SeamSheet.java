@@ -93,7 +93,7 @@ public final class SeamSheet {
         Finding finding = drawing.sewing().findings().get(index);
         boolean holds = finding.verdict() == Finding.Verdict.PASSED;
         double longer = Math.max(seam.first().length(), seam.second().length());
-        double scale = LENGTH / longer;
+        double scale = longer > Path.COINCIDE ? LENGTH / longer : 1;
         List<Ink> ink = new ArrayList<>();
         List<LabelLine> lines = new ArrayList<>();
         lines.add(new LabelLine(

@@ -53,7 +53,7 @@ final class Faults {
 
     List<Diagnostic> told() {
         List<Diagnostic> sorted = new ArrayList<>(told);
-        sorted.sort(java.util.Comparator.comparingInt(d -> ((Span) d.place()).start()));
+        sorted.sort((a, b) -> Integer.compare(((Span) a.place()).start(), ((Span) b.place()).start()));
         return sorted;
     }
 }

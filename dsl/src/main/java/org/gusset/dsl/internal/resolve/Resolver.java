@@ -1,7 +1,6 @@
 package org.gusset.dsl.internal.resolve;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -331,7 +330,7 @@ public final class Resolver {
         List<Symbol> symbols = new ArrayList<>(changes.of(scope));
         symbols.addAll(fullness.of(scope));
         symbols.addAll(scope.symbols());
-        symbols.sort(Comparator.comparingInt(Symbol::position));
+        symbols.sort((a, b) -> Integer.compare(a.position(), b.position()));
         return symbols.stream()
                 .map(s -> new CheckedDraft.Named(s, changes.told(s)))
                 .toList();

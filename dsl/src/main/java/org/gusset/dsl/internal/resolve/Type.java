@@ -2,6 +2,7 @@ package org.gusset.dsl.internal.resolve;
 
 import java.util.List;
 import org.gusset.core.measure.Dimension;
+import org.jspecify.annotations.Nullable;
 
 /** The kind of a value. */
 public sealed interface Type {
@@ -49,6 +50,16 @@ public sealed interface Type {
         public String words() {
             return dimension.words();
         }
+
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return this == other || (other instanceof Amount that && dimension.equals(that.dimension));
+        }
+
+        @Override
+        public int hashCode() {
+            return dimension.hashCode();
+        }
     }
 
     /** One of several words. */
@@ -61,10 +72,30 @@ public sealed interface Type {
         public String words() {
             return "a word out of " + String.join(", ", options);
         }
+
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return this == other || (other instanceof Word that && options.equals(that.options));
+        }
+
+        @Override
+        public int hashCode() {
+            return options.hashCode();
+        }
     }
 
     /** A kind without parts. */
-    record Plain(String words) implements Type {}
+    record Plain(String words) implements Type {
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return this == other || (other instanceof Plain that && words.equals(that.words));
+        }
+
+        @Override
+        public int hashCode() {
+            return words.hashCode();
+        }
+    }
 
     default boolean broken() {
         return equals(BROKEN);

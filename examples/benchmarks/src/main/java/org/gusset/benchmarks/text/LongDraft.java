@@ -12,6 +12,9 @@ public final class LongDraft {
     private static final String[] MEASURES = {"chest", "waist", "hip", "neck", "upper_arm", "back_length"};
     private static final int VALUES = 24;
 
+    /** At least so many further values, points and lines to a piece: a library takes no more than a thousand pieces, and a long draft is to be more of the same. */
+    private static final int EXTRAS = 70;
+
     private final Random random;
     private final StringBuilder text = new StringBuilder();
     private int written;
@@ -25,7 +28,7 @@ public final class LongDraft {
     public static String of(long seed, int lines) {
         LongDraft draft = new LongDraft(seed);
         draft.head();
-        while (draft.written < lines - 45) {
+        while (draft.written < lines - 120) {
             draft.piece();
         }
         while (draft.written < lines) {
@@ -53,7 +56,7 @@ public final class LongDraft {
         }
     }
 
-    /** About forty lines: frame, neck and shoulder, armhole, side and hem, what is said of the piece, a seam to the one before. */
+    /** About a hundred and ten lines: frame, neck and shoulder, armhole, side and hem, what is said of the piece, a seam to the one before. */
     private void piece() {
         String name = "Part" + piece;
         line("");
@@ -104,7 +107,7 @@ public final class LongDraft {
     }
 
     private void extras() {
-        int more = 1 + random.nextInt(5);
+        int more = EXTRAS + random.nextInt(5);
         for (int i = 0; i < more; i++) {
             switch (random.nextInt(5)) {
                 case 0 -> line("  point extra%d = tip toward underarm by %s", i, small());

@@ -10,6 +10,11 @@ final class Xml {
     /** Most sheets of a garment fit into it. */
     private static final int ROOM = 1 << 15;
 
+    /** The marks that must be escaped, each the bit of its code. */
+    private static final long MARKS = 1L << '&' | 1L << '<' | 1L << '>' | 1L << '"';
+
+    private static final String BLANKS = "                ";
+
     private final StringBuilder out;
     private final Deque<String> open = new ArrayDeque<>();
     private boolean inTag;
@@ -119,9 +124,11 @@ final class Xml {
     }
 
     private void indent() {
-        for (int i = 0; i < open.size(); i++) {
-            out.append("  ");
+        int left = 2 * open.size();
+        for (; left > BLANKS.length(); left -= BLANKS.length()) {
+            out.append(BLANKS);
         }
+        out.append(BLANKS, 0, left);
     }
 
     /** Characters that XML 1.0 cannot hold become the replacement character; tabs and line breaks become blanks. */
@@ -155,7 +162,7 @@ final class Xml {
 
     /** True for what stands for itself everywhere, as nearly all does. */
     private static boolean isPlain(char c) {
-        return c > '>' ? c < 0x7F : c >= 0x20 && c != '&' && c != '<' && c != '>' && c != '"';
+        return c > '>' ? c < 0x7F : c >= 0x20 && (MARKS >>> c & 1) == 0;
     }
 
     /** True for the characters of XML 1.0 (production 2, Char), less the controls between delete and no-break space. */
