@@ -118,7 +118,7 @@ public final class WalkSteps {
             }
             long on = run.edge().isEmpty()
                     ? piece.notches().size()
-                    : notches.get(run.piece()).getOrDefault(run.edge(), 0);
+                    : notches.getOrDefault(run.piece(), Map.of()).getOrDefault(run.edge(), 0);
             marks += run.copies() * on;
             found += (piece.edges().size() + piece.notches().size()) / PAIRS + on * looking;
             if (piece.edge(run.edge()).isEmpty()) {

@@ -7,12 +7,12 @@ import java.util.Map;
 import org.gusset.core.check.Finding;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.draft.Drawing;
+import org.gusset.core.measure.TableCell;
 import org.gusset.core.pattern.Cut;
 import org.gusset.core.pattern.Edge;
 import org.gusset.core.pattern.Piece;
 import org.gusset.core.seam.SewnSeam;
 import org.gusset.core.seam.Walk;
-import org.gusset.core.measure.TableCell;
 
 /** Takes the figures off a drawing. */
 final class Gathering {

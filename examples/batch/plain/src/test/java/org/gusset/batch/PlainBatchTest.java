@@ -169,19 +169,24 @@ class PlainBatchTest {
     void rowsSetAsideAreNoFormulasAndComeBackAsTheyWere() throws IOException {
         Path draft = folder.resolve("napkin.gusset");
         Files.writeString(draft, SQUARE);
-        List<String> names = List.of("=1+1", "+49", "-2", "@SUM(1)", "'=1+1", "=cmd|' /C calc'!A0", "\uFF1D1", "Maren", "'tis");
+        List<String> names =
+                List.of("=1+1", "+49", "-2", "@SUM(1)", "'=1+1", "=cmd|' /C calc'!A0", "\uFF1D1", "Maren", "'tis");
         Path table = folder.resolve("bodies.csv");
         Files.writeString(
                 table,
                 "body;width [cm];fold_in\n"
-                        + String.join("", names.stream().map(n -> n + ";60;1 cm\n").toList()));
+                        + String.join(
+                                "", names.stream().map(n -> n + ";60;1 cm\n").toList()));
         BatchOrder order = new BatchOrder(DraftTexts.read(draft), List.of());
         new PlainBatch(order, table, folder.resolve("out"), 2, 5, rows -> {}).run();
         List<String> mended = new ArrayList<>();
         for (String line : Files.readAllLines(folder.resolve("out/set-aside.csv"))) {
             List<String> cells = CsvLine.cells(line, ',').orElseThrow();
             assertThat(cells).noneMatch(c -> c.matches("\\s*[=+\\-@\\t\uFF1D].*"));
-            mended.add(cells.get(0).equals("row") ? "body;width [cm];fold_in" : cells.get(5).replace(";60;", ";20;"));
+            mended.add(
+                    cells.get(0).equals("row")
+                            ? "body;width [cm];fold_in"
+                            : cells.get(5).replace(";60;", ";20;"));
         }
         Files.write(table, mended);
         BodyTable read = BodyTable.open(table);
