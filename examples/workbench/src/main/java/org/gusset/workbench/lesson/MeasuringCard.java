@@ -26,6 +26,7 @@ public final class MeasuringCard {
     private final LengthStyle style;
     private final AmountReading amounts;
     private final FormFields fields;
+    private final Drawing first;
     private final Measurements table;
     private final Choices set;
 
@@ -38,6 +39,7 @@ public final class MeasuringCard {
     public MeasuringCard(Drawing first, LengthStyle style, AmountReading amounts) {
         this.style = style;
         this.amounts = amounts;
+        this.first = first;
         this.fields = new FormFields(first, style);
         this.table = first.measurements();
         this.set = first.choices();
@@ -63,12 +65,66 @@ public final class MeasuringCard {
      */
     public record Message(String field, String text) {}
 
+    /** The drawing that filled it in. */
+    public Drawing first() {
+        return first;
+    }
+
     FormFields fields() {
         return fields;
     }
 
+    /** What was written into fields, by the name of the measure or choice, so that another draft's card can take it over. */
+    public Map<String, String> named(Map<String, String> sent) {
+        Map<String, String> named = new LinkedHashMap<>();
+        fields.measures().forEach((id, measure) -> take(named, measure.name(), sent, id));
+        fields.options().forEach((id, option) -> take(named, option.name(), sent, id));
+        return named;
+    }
+
+    private static void take(Map<String, String> named, String name, Map<String, String> sent, String id) {
+        if (sent.containsKey(id)) {
+            named.put(name, text(sent, id));
+        }
+    }
+
+    /** The texts of all fields by their ids: what is written under their names, and else what stands in them. */
+    public Map<String, String> fieldsOf(Map<String, String> named) {
+        Map<String, String> texts = new LinkedHashMap<>();
+        fields.measures().forEach((id, measure) -> texts.put(id, named.getOrDefault(measure.name(), fields.text(id))));
+        fields.options().forEach((id, option) -> texts.put(id, named.getOrDefault(option.name(), fields.text(id))));
+        return texts;
+    }
+
+    /** The card as maps for JSON: its fields with what is written in them and what is wrong there. */
+    public Map<String, Object> json(Map<String, String> named, List<Message> wrong) {
+        Map<String, String> texts = fieldsOf(named);
+        MeasureForm form = fields.form("", texts, wrong, "");
+        Map<String, Object> card = new LinkedHashMap<>();
+        card.put("measures", form.measures().stream().map(f -> json(f, wrong)).toList());
+        card.put("choices", form.choices().stream().map(f -> json(f, wrong)).toList());
+        return card;
+    }
+
+    private Map<String, Object> json(MeasureForm.Field field, List<Message> wrong) {
+        Map<String, Object> one = new LinkedHashMap<>();
+        one.put("id", field.id());
+        one.put("label", field.label());
+        one.put("text", field.text());
+        one.put("words", field.words());
+        one.put("notes", String.join("; ", field.notes()));
+        one.put(
+                "wrong",
+                wrong.stream()
+                        .filter(m -> m.field().equals(field.id()))
+                        .map(Message::text)
+                        .toList());
+        one.put("plain", fields.text(field.id()));
+        return one;
+    }
+
     /** The texts of all fields out of what was sent; one that is not there counts as empty. */
-    Map<String, String> texts(Map<String, String> sent) {
+    public Map<String, String> texts(Map<String, String> sent) {
         Map<String, String> texts = new LinkedHashMap<>();
         fields.measures().keySet().forEach(id -> texts.put(id, text(sent, id)));
         fields.options().keySet().forEach(id -> texts.put(id, text(sent, id)));
@@ -76,7 +132,7 @@ public final class MeasuringCard {
     }
 
     /** Reads the texts of all fields; what is not told of stays as it is in {@code drawing}. */
-    Reading read(Map<String, String> texts, Drawing drawing) {
+    public Reading read(Map<String, String> texts, Drawing drawing) {
         List<Message> wrong = new ArrayList<>();
         Measurements measured = measured(texts, drawing, wrong);
         Choices chosen = chosen(texts, drawing, wrong);
@@ -159,7 +215,7 @@ public final class MeasuringCard {
         return chosen;
     }
 
-    Message message(Diagnostic diagnostic) {
+    public Message message(Diagnostic diagnostic) {
         return new Message(field(diagnostic).orElse(""), words(diagnostic));
     }
 
