@@ -42,13 +42,13 @@ public enum Bound {
     /** How often the equations of one solve may be tried. */
     TRIALS(SolveOne.USUAL_TRIALS, "LIM202"),
     /** Steps of one evaluation, those of solves among them: see {@link org.gusset.core.graph.Effort}. */
-    STEPS(Bounds.defaults().steps(), "LIM203"),
+    STEPS(Bounds.defaults().steps(), "LIM203", "LIM206", "LIM207"),
     /** Lines, arcs and cubics of one path. */
     SEGMENTS(Bounds.defaults().segments(), "LIM204"),
     /** How far a point may lie from the corner of its paper, in mm. */
     REACH((long) Bounds.defaults().reach(), (long) Extent.FARTHEST, "LIM205"),
     /** Lines, marks and words of all pieces together, of which documents are made. */
-    OUTPUT(Bounds.defaults().output(), "LIM301"),
+    OUTPUT(Bounds.defaults().output(), "LIM301", "LIM305"),
     /** Lines and points of all pictures of a lesson. */
     PICTURES(Bounds.defaults().pictures(), "LIM302");
 

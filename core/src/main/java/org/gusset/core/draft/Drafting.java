@@ -251,9 +251,11 @@ final class Drafting {
         }
         all.addAll(strips.diagnostics());
         all.addAll(bound.diagnostics());
-        WalkedSeams seams = new SewingOf(draft, evaluation).of(pieces, before);
+        SewingOf sewingOf = new SewingOf(draft, evaluation);
+        WalkedSeams seams = sewingOf.of(pieces, before);
         Sewing sewing = seams.sewing();
-        List<Finding> findings = findings(evaluation, sewing);
+        List<Finding> findings = findings(evaluation, sewing, sewingOf);
+        all.addAll(sewingOf.diagnostics());
         all.addAll(sewing.diagnostics());
         findings.forEach(f -> f.diagnostic().ifPresent(all::add));
         faultyChecks(evaluation).forEach(all::add);
@@ -278,7 +280,8 @@ final class Drafting {
                         findings,
                         seams,
                         List.copyOf(sorted),
-                        bound.lessonTooLarge()));
+                        bound.lessonTooLarge(),
+                        sewingOf.steps()));
     }
 
     private static int order(Diagnostic diagnostic) {
@@ -307,7 +310,7 @@ final class Drafting {
         return checks.stream().flatMap(c -> evaluation.fault(c).stream()).toList();
     }
 
-    private List<Finding> findings(Evaluation evaluation, Sewing sewing) {
+    private List<Finding> findings(Evaluation evaluation, Sewing sewing, SewingOf sewingOf) {
         List<Finding> findings = new ArrayList<>();
         for (Draft.Measure measure : draft.measures()) {
             measure.range().flatMap(evaluation::value).ifPresent(findings::add);
@@ -320,6 +323,8 @@ final class Drafting {
             Object value = evaluation.value(check.node()).orElse(null);
             if (value instanceof Finding finding) {
                 findings.add(finding);
+            } else if (value instanceof Walk walk && sewingOf.unwalked(walk)) {
+                findings.add(without(check, Evaluation.State.FAULTY));
             } else if (value instanceof Walk) {
                 findings.add(seams.next());
             } else {

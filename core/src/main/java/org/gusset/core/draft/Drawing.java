@@ -43,7 +43,8 @@ public final class Drawing {
             List<Finding> findings,
             WalkedSeams seams,
             List<Diagnostic> diagnostics,
-            boolean untaught) {}
+            boolean untaught,
+            long walked) {}
 
     Drawing(Draft draft, Evaluation evaluation, Content content) {
         this.draft = draft;
@@ -53,6 +54,11 @@ public final class Drawing {
 
     Evaluation evaluation() {
         return evaluation;
+    }
+
+    /** The steps that walking the seams took, or would have taken if none had been walked before. */
+    long walked() {
+        return content.walked();
     }
 
     WalkedSeams seams() {
@@ -187,7 +193,8 @@ public final class Drawing {
 
     /**
      * What would settle a finding that failed: values and choices, each with the change that was tried and makes it pass without
-     * making anything else worse; those with the least change first, three at most.
+     * making anything else worse; those with the least change first, three at most. They are sought within five times
+     * the steps that an evaluation may take; what would take more is not found.
      */
     public List<Remedy> remedies(Finding finding) {
         return new Settling(this, evaluation).of(finding);
@@ -195,7 +202,8 @@ public final class Drawing {
 
     /**
      * Every message as in {@link #diagnostics()}, those of failed checks with the steps that led to their figures and what would
-     * settle them: worked out on request, since it takes many evaluations.
+     * settle them: worked out on request, since it takes many evaluations. All of them together may take as many steps as
+     * {@link #remedies} of one finding; where they are used up, the rest is told without remedies, and LIM207 says so.
      */
     public List<Diagnostic> explained(LengthStyle style) {
         return new Explaining(this, evaluation, style).diagnostics();

@@ -1,6 +1,7 @@
 package org.gusset.core.draft;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -23,11 +24,20 @@ final class Explaining {
     private final Drawing drawing;
     private final Evaluation evaluation;
     private final Narration narration;
+    private final Settling settling;
+    private final Map<String, Draft.Named> named = new HashMap<>();
+    private boolean told;
 
     Explaining(Drawing drawing, Evaluation evaluation, LengthStyle style) {
         this.drawing = drawing;
         this.evaluation = evaluation;
         this.narration = new Narration(evaluation, style);
+        this.settling = new Settling(drawing, evaluation);
+        for (Draft.PieceNodes piece : drawing.draft().pieces()) {
+            for (Draft.Named one : piece.named()) {
+                named.putIfAbsent(piece.name() + "." + one.name(), one);
+            }
+        }
     }
 
     List<Diagnostic> diagnostics() {
@@ -39,6 +49,11 @@ final class Explaining {
         for (Diagnostic diagnostic : drawing.diagnostics()) {
             Finding finding = failed.get(diagnostic);
             all.add(finding == null ? diagnostic : explained(diagnostic, finding));
+            if (settling.exhausted() && !told) {
+                told = true;
+                all.add(Diagnostic.of(
+                        OutputCode.NOT_SETTLED, diagnostic.place(), "most", Fact.number(settling.most())));
+            }
         }
         return all;
     }
@@ -52,7 +67,7 @@ final class Explaining {
                 }
             }
         }
-        for (Remedy remedy : drawing.remedies(finding)) {
+        for (Remedy remedy : settling.of(finding)) {
             explained = explained.with(remedy.hint());
         }
         return explained;
@@ -61,18 +76,14 @@ final class Explaining {
     /** How the edges of a seam came about. */
     private List<Related> steps(SewnSeam seam) {
         List<Related> steps = new ArrayList<>();
-        Set<String> told = new LinkedHashSet<>();
+        Set<String> names = new LinkedHashSet<>();
         List<Run> runs = new ArrayList<>(seam.walk().first());
         runs.addAll(seam.walk().second());
         for (Run run : runs) {
-            for (Draft.PieceNodes piece : drawing.draft().pieces()) {
-                for (Draft.Named named : piece.named()) {
-                    boolean meant =
-                            piece.name().equals(run.piece()) && named.name().equals(run.edge());
-                    if (meant && told.add(piece.name() + "." + named.name())) {
-                        steps.add(step(run, named));
-                    }
-                }
+            String name = run.piece() + "." + run.edge();
+            Draft.Named edge = named.get(name);
+            if (edge != null && names.add(name)) {
+                steps.add(step(run, edge));
             }
         }
         return steps;

@@ -11,6 +11,7 @@ import org.gusset.core.diagnostic.Place;
 import org.gusset.core.evaluate.Evaluation;
 import org.gusset.core.geometry.Path;
 import org.gusset.core.graph.Bounds;
+import org.gusset.core.graph.Sized;
 import org.gusset.core.pattern.Piece;
 
 /**
@@ -61,9 +62,12 @@ final class OutputBound {
         long pictures = 2L * piece.steps().size() + 2;
         long lines = piece.outline().size();
         for (Draft.Named named : piece.named()) {
-            lines += evaluation.value(named.drawn()).orElse(null) instanceof Path path
-                    ? path.segments().size()
-                    : 1;
+            Object drawn = evaluation.value(named.drawn()).orElse(null);
+            if (drawn instanceof Path path) {
+                lines += path.segments().size();
+            } else {
+                lines += drawn instanceof Sized row ? Math.max(1, row.size()) : 1;
+            }
         }
         boolean before = lessonTooLarge();
         pictured += pictures * lines + lines * piece.named().size() / CROWDED;

@@ -11,8 +11,11 @@ import java.util.TreeMap;
 import org.gusset.core.check.Finding;
 import org.gusset.core.check.Tested;
 import org.gusset.core.construct.Compute;
+import org.gusset.core.diagnostic.Fault;
 import org.gusset.core.diagnostic.Place;
 import org.gusset.core.evaluate.Evaluation;
+import org.gusset.core.graph.Bounds;
+import org.gusset.core.graph.Effort;
 import org.gusset.core.graph.Graph;
 import org.gusset.core.graph.Handle;
 import org.gusset.core.measure.Dimension;
@@ -31,6 +34,9 @@ final class Settling {
 
     private static final int ROUNDS = 24;
 
+    /** Remedies are sought within so many times the steps of an evaluation. */
+    static final int ROUNDS_OF_STEPS = 5;
+
     /** The figure is brought this far inside what is wanted, in mm or degrees. */
     private static final double INSIDE = 0.02;
 
@@ -43,14 +49,37 @@ final class Settling {
     /** A figure within this of its target is settled, in mm or degrees. */
     private static final double SETTLED = 0.1;
 
+    /** Steps of trying a value that are taken for every node, beside those of working out anew what changes. */
+    private static final int NODE = 10;
+
     private final Drawing drawing;
     private final Draft draft;
     private final Evaluation evaluation;
+
+    /** What may be tried; used up for all findings together. */
+    private final Effort effort;
 
     Settling(Drawing drawing, Evaluation evaluation) {
         this.drawing = drawing;
         this.draft = drawing.draft();
         this.evaluation = evaluation;
+        Bounds bounds = draft.graph().bounds();
+        this.effort = Effort.within(bounds.withSteps(most(bounds)));
+    }
+
+    /** The most steps that are taken to seek remedies. */
+    private static long most(Bounds bounds) {
+        return bounds.steps() > Long.MAX_VALUE / ROUNDS_OF_STEPS ? Long.MAX_VALUE : ROUNDS_OF_STEPS * bounds.steps();
+    }
+
+    /** True if the steps were used up before all was tried. */
+    boolean exhausted() {
+        return effort.exhausted();
+    }
+
+    /** The most steps that may be taken. */
+    long most() {
+        return effort.bounds().steps();
     }
 
     /** A value that may be changed. */
@@ -74,10 +103,18 @@ final class Settling {
         }
         int figure = finding.tested().indexOf(worst.get());
         List<Found> found = new ArrayList<>();
-        for (Lever lever : levers(node.get())) {
-            new Seeking(lever, index, figure, target(worst.get()))
-                    .remedy()
-                    .ifPresent(r -> found.add(new Found(r, lever.rank(), reach(lever.node()))));
+        try {
+            effort.spend(draft.graph().size());
+            for (Lever lever : levers(node.get())) {
+                new Seeking(lever, index, figure, target(worst.get()))
+                        .remedy()
+                        .ifPresent(r -> found.add(new Found(r, lever.rank(), reach(lever.node()))));
+            }
+        } catch (Fault fault) {
+            // What was found until the steps were used up holds all the same.
+            if (!effort.exhausted()) {
+                throw fault;
+            }
         }
         found.sort(Comparator.comparingInt(Found::rank)
                 .thenComparing(Found::drastic)
@@ -155,6 +192,7 @@ final class Settling {
 
     /** How many nodes rest on one, directly or over others. */
     private int reach(Handle<?> node) {
+        effort.spend(draft.graph().size());
         Set<Integer> above = new HashSet<>();
         above.add(node.index());
         for (int i = node.index() + 1; i < draft.graph().definitions().size(); i++) {
@@ -237,7 +275,10 @@ final class Settling {
         }
 
         private Drawing at(double value) {
-            return new Drafting(draft).forced(drawing, evaluation.forcing(Map.of(lever.node(), value)));
+            effort.spend((long) NODE * draft.graph().size() + drawing.walked());
+            Evaluation tried = evaluation.forcing(Map.of(lever.node(), value));
+            effort.spend(tried.renewed());
+            return new Drafting(draft).forced(drawing, tried);
         }
 
         /** How far the figure is from its target; NaN if it cannot be worked out. */

@@ -50,12 +50,15 @@ public final class Evaluation {
     /** The node at which the steps were used up; the size of the graph if they were not. */
     private final int stopped;
 
+    private final long renewed;
+
     private Evaluation(Run run) {
         this.graph = run.graph;
         this.given = Map.copyOf(run.given);
         this.values = run.values;
         this.steps = run.steps;
         this.stopped = run.stopped;
+        this.renewed = run.renewed;
     }
 
     /** Evaluates every node of the graph. {@code given} has the host's value for nodes that ask for one. */
@@ -86,6 +89,11 @@ public final class Evaluation {
             sum += one;
         }
         return sum;
+    }
+
+    /** How many of them were taken here, and not by an evaluation of which this one took over what is the same. */
+    public long renewed() {
+        return renewed;
     }
 
     /**
@@ -245,16 +253,13 @@ public final class Evaluation {
         return faults;
     }
 
-    /** True if a node among {@code askers} has no value because its operation asked for this one. */
-    public boolean missedBy(Handle<?> handle, java.util.function.Predicate<Handle<?>> askers) {
-        for (int i = handle.index() + 1; i < values.length; i++) {
-            if (values[i] instanceof Missing missing
-                    && missing.cause() == handle.index()
-                    && askers.test(graph.definitions().get(i).handle())) {
-                return true;
-            }
-        }
-        return false;
+    /** The node because of which another has no value: the first that its operation asked for in vain. Empty if it has one, or its own fault. */
+    public Optional<Handle<?>> cause(Handle<?> handle) {
+        return values[handle.index()] instanceof Missing missing
+                        && missing.cause() >= 0
+                        && missing.cause() < values.length
+                ? Optional.of(graph.definitions().get(missing.cause()).handle())
+                : Optional.empty();
     }
 
     /** The faults because of which a node has no value, in graph order. */
@@ -289,6 +294,7 @@ public final class Evaluation {
         private final Effort effort;
         private final boolean inner;
         private int stopped;
+        private long renewed;
         private Definition<?> current;
 
         /** @param inner true if another evaluation is to be told when the steps are used up */
@@ -313,6 +319,7 @@ public final class Evaluation {
             long before = effort.spent();
             values[next] = result();
             steps[next] = effort.spent() - before;
+            renewed += steps[next];
             if (effort.exhausted()) {
                 stopped = next;
             }

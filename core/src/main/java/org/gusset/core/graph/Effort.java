@@ -100,11 +100,16 @@ public final class Effort {
     /** Takes the steps of looking at a value: finding a place on it, going along it. */
     public void look(Object value) {
         if (value instanceof Path path) {
-            long cubics = cubics(path);
-            spend(PLAIN * (path.segments().size() - cubics) + (cubics == 0 ? 0 : PLACE + CUBIC * cubics));
+            spend(looking(path));
         } else {
             spend(value instanceof Sized sized ? PLAIN * sized.size() : 1);
         }
+    }
+
+    /** The steps of looking at a path. */
+    public static long looking(Path path) {
+        long cubics = cubics(path);
+        return PLAIN * (path.segments().size() - cubics) + (cubics == 0 ? 0 : PLACE + CUBIC * cubics);
     }
 
     /**

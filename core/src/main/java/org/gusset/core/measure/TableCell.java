@@ -5,23 +5,28 @@ import java.util.regex.Pattern;
 /**
  * Words as cells of a table in text form (RFC 4180). Spreadsheets take a cell for a formula, and may run it, that begins with
  * {@code = + - @}, a tab or a line break; in front of such words stands an apostrophe, as OWASP advises (CSV Injection), which
- * {@link #read} takes off again. For words only: a number such as -3 is written as it is.
+ * {@link #read} takes off again; also in front of apostrophes before such words, so that what is read is what was written. For words only: a number such as -3 is written as it is.
  */
 public final class TableCell {
     private static final Pattern FORMULA =
-            Pattern.compile("\\s*+[=+\\-@\uFF1D\uFF0B\uFF0D\uFF20].*+|[\\t\\r\\n].*+", Pattern.DOTALL);
+            Pattern.compile("'*+(?:\\s*+[=+\\-@\uFF1D\uFF0B\uFF0D\uFF20].*+|[\\t\\r\\n].*+)", Pattern.DOTALL);
     private static final Pattern WITHIN = Pattern.compile("[,;\\t\"'][\\s\"']*+[=+\\-@\uFF1D\uFF0B\uFF0D\uFF20]");
 
     private TableCell() {}
 
     /** The words as a cell, in quotation marks if need be. */
     public static String written(String words) {
-        String safe = FORMULA.matcher(words).matches() ? "'" + words : words;
+        String safe = guarded(words);
         boolean plain = safe.chars().noneMatch(c -> ",;\t\"\r\n".indexOf(c) >= 0)
                 && safe.equals(words)
                 && words.equals(words.strip())
                 && !words.startsWith("#");
         return plain ? safe : '"' + safe.replace("\"", "\"\"") + '"';
+    }
+
+    /** The words with an apostrophe before what would be a formula, without quotation marks: for whoever writes cells in another way. */
+    public static String guarded(String words) {
+        return FORMULA.matcher(words).matches() ? "'" + words : words;
     }
 
     /** The words of a cell that {@link #written} wrote, without their apostrophe. */

@@ -213,7 +213,7 @@ final class Bookkeeping {
                 Edge edge = sewn.get().edge();
                 double width = edge.allowance().width();
                 for (Sewing.Inner line : inner.getOrDefault(run.piece(), List.of())) {
-                    if (width > 0 && outside(edge.path(), line.path(), width)) {
+                    if (comparable(edge, line.path()) && outside(edge.path(), line.path(), width)) {
                         wrong.add(drawn(run.place(), edge, run.piece(), line));
                         break;
                     }
@@ -228,7 +228,7 @@ final class Bookkeeping {
         for (Edge edge : piece.edges()) {
             double width = edge.allowance().width();
             inner.stream()
-                    .filter(line -> width > 0 && outside(edge.path(), line.path(), width))
+                    .filter(line -> comparable(edge, line.path()) && outside(edge.path(), line.path(), width))
                     .findFirst()
                     .ifPresent(line -> drawn.add(drawn(place(piece), edge, piece.name(), line)));
         }
@@ -258,9 +258,15 @@ final class Bookkeeping {
                         edge.name()));
     }
 
+    /** True if a line is about as long as an edge, so that the edge may be drawn beside it by its allowance. */
+    static boolean comparable(Edge edge, Path line) {
+        double width = edge.allowance().width();
+        return width > 0 && !line.endless() && Math.abs(edge.path().length() - line.length()) <= 4 * width;
+    }
+
     /** True if an edge is the parallel copy of a line at a distance, all along. */
     private static boolean outside(Path edge, Path line, double width) {
-        if (line.endless() || line.equals(edge) || Math.abs(edge.length() - line.length()) > 4 * width) {
+        if (line.equals(edge)) {
             return false;
         }
         for (double share : new double[] {0.15, 0.32, 0.5, 0.68, 0.85}) {

@@ -1,6 +1,7 @@
 package org.gusset.core.seam;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,9 +15,8 @@ final class Corners {
     /** Joints on both sides of a seam closer than this come together, in mm. */
     static final double JOINTS = 2 * Walking.TOLERANCE;
 
-    private record Corner(String piece, Point at) {}
-
-    private final List<Corner> corners = new ArrayList<>();
+    private final List<Point> corners = new ArrayList<>();
+    private final Map<String, List<Integer>> ofPiece = new HashMap<>();
     private final List<Integer> parents = new ArrayList<>();
 
     /** The corners at the start and the end of each run. */
@@ -56,13 +56,14 @@ final class Corners {
 
     /** The number of a corner. */
     private int of(String piece, Point at) {
-        for (int i = 0; i < corners.size(); i++) {
-            Corner corner = corners.get(i);
-            if (corner.piece().equals(piece) && corner.at().distance(at) <= ONE) {
+        List<Integer> own = ofPiece.computeIfAbsent(piece, k -> new ArrayList<>());
+        for (int i : own) {
+            if (corners.get(i).distance(at) <= ONE) {
                 return i;
             }
         }
-        corners.add(new Corner(piece, at));
+        own.add(corners.size());
+        corners.add(at);
         parents.add(corners.size() - 1);
         return corners.size() - 1;
     }
@@ -113,6 +114,8 @@ final class Corners {
     private int root(int corner) {
         int at = corner;
         while (parents.get(at) != at) {
+            // Halves the way for whoever asks next.
+            parents.set(at, parents.get(parents.get(at)));
             at = parents.get(at);
         }
         return at;

@@ -14,10 +14,10 @@ import org.jspecify.annotations.Nullable;
  */
 final class Directions {
     /** A side of more edges than this is walked as written. */
-    private static final int MOST_RUNS = 8;
+    static final int MOST_RUNS = 8;
 
     /** More ways of one side than this are not compared: where no seam joins its edges, any is as good. */
-    private static final int MOST_WAYS = 16;
+    static final int MOST_WAYS = 16;
 
     /** What a mark without a partner costs, in mm. */
     private static final double ALONE = 30;

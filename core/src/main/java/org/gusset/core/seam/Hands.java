@@ -1,8 +1,10 @@
 package org.gusset.core.seam;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.gusset.core.diagnostic.Diagnostic;
@@ -13,6 +15,7 @@ import org.gusset.core.pattern.Piece;
 /** Whether pieces that are sewn to a left and a right hand are cut for both. */
 final class Hands {
     private final Sides sides;
+    private final Map<Piece, Boolean> symmetric = new IdentityHashMap<>();
 
     Hands(Sides sides) {
         this.sides = sides;
@@ -25,7 +28,7 @@ final class Hands {
         Optional<Sides.Sewn> self = sides.selfSewn(seam.walk());
         if (self.isPresent()
                 && oneHanded(self.get().piece())
-                && !Symmetry.isSymmetric(self.get().piece())) {
+                && !symmetric(self.get().piece())) {
             notMirrored(seam, self.get().piece(), "itself", wrong);
         }
         return wrong;
@@ -42,12 +45,16 @@ final class Hands {
             for (Run other : seam.walk().runs()) {
                 boolean handed = !other.piece().equals(run.piece())
                         && sides.piece(other.piece()).map(Hands::bothHands).orElse(false);
-                if (handed && !told.contains(run.piece()) && !Symmetry.isSymmetric(piece.get())) {
+                if (handed && !told.contains(run.piece()) && !symmetric(piece.get())) {
                     told.add(run.piece());
                     notMirrored(seam, piece.get(), other.piece(), wrong);
                 }
             }
         }
+    }
+
+    private boolean symmetric(Piece piece) {
+        return symmetric.computeIfAbsent(piece, Symmetry::isSymmetric);
     }
 
     private static void notMirrored(SewnSeam seam, Piece piece, String other, List<Diagnostic> wrong) {

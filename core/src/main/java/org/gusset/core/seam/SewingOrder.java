@@ -4,6 +4,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -29,7 +30,11 @@ final class SewingOrder {
     /** Two corners that a seam brings together. */
     private record Join(int one, int other, int seam) {}
 
-    private final List<Join> joins = new ArrayList<>();
+    /** Where a side goes on from one edge to another. */
+    private record Gap(String one, String next, int from, int to) {}
+
+    /** The joins at each corner, in the order of the seams. */
+    private final Map<Integer, List<Join>> joins = new HashMap<>();
 
     SewingOrder(List<SewnSeam> seams, Corners corners, Sides sides) {
         this.seams = seams;
@@ -37,8 +42,12 @@ final class SewingOrder {
         this.sides = sides;
         for (int i = 0; i < seams.size(); i++) {
             SewnSeam seam = seams.get(i);
-            for (Corners.Together together : corners.together(seam.first(), seam.second())) {
-                joins.add(new Join(together.one(), together.other(), i));
+            for (Corners.Together together : new LinkedHashSet<>(corners.together(seam.first(), seam.second()))) {
+                Join join = new Join(together.one(), together.other(), i);
+                joins.computeIfAbsent(join.one(), k -> new ArrayList<>()).add(join);
+                if (join.other() != join.one()) {
+                    joins.computeIfAbsent(join.other(), k -> new ArrayList<>()).add(join);
+                }
             }
         }
     }
@@ -88,6 +97,7 @@ final class SewingOrder {
             List<Diagnostic> wrong,
             List<Diagnostic> early) {
         Set<String> told = new LinkedHashSet<>();
+        Set<Gap> sought = new HashSet<>();
         for (int k = 0; k + 1 < side.legs().size(); k++) {
             WalkedSide.Leg one = side.legs().get(k);
             WalkedSide.Leg next = side.legs().get(k + 1);
@@ -99,10 +109,12 @@ final class SewingOrder {
                             && next.run().equals(side.first().run())
                             && opposite.legs().stream()
                                     .anyMatch(l -> l.from() > 0 && Math.abs(l.from() - next.from()) <= Corners.JOINTS);
+            // Every further copy goes the same way.
             if (from == to
                     || apart
                     || one.run().piece().isEmpty()
-                    || next.run().piece().isEmpty()) {
+                    || next.run().piece().isEmpty()
+                    || !sought.add(new Gap(one.run().words(), next.run().words(), from, to))) {
                 continue;
             }
             Optional<Set<Integer>> way = way(from, to, seam, seam);
@@ -165,13 +177,9 @@ final class SewingOrder {
         open.add(from);
         while (!open.isEmpty() && !reached.containsKey(to)) {
             int at = open.remove();
-            for (Join join : joins) {
-                int next = join.one() == at ? join.other() : join.other() == at ? join.one() : -1;
-                if (next >= 0
-                        && next != from
-                        && join.seam() < until
-                        && join.seam() != but
-                        && !reached.containsKey(next)) {
+            for (Join join : joins.getOrDefault(at, List.of())) {
+                int next = join.one() == at ? join.other() : join.one();
+                if (next != from && join.seam() < until && join.seam() != but && !reached.containsKey(next)) {
                     reached.put(next, join);
                     open.add(next);
                 }
@@ -262,6 +270,25 @@ final class SewingOrder {
                 .with(related(seams.get(late))));
     }
 
+    /** The first seam of the file with which one corner is joined to another. */
+    private Optional<Integer> firstTo(int from, int to, int but) {
+        int apart = 0;
+        int joined = seams.size();
+        Optional<Set<Integer>> best = way(from, to, joined, but);
+        // What is joined stays joined with every further seam.
+        while (best.isPresent() && joined - apart > 1) {
+            int middle = (apart + joined) >>> 1;
+            Optional<Set<Integer>> way = way(from, to, middle, but);
+            if (way.isPresent()) {
+                joined = middle;
+                best = way;
+            } else {
+                apart = middle;
+            }
+        }
+        return best.map(w -> w.stream().reduce(0, Math::max));
+    }
+
     /** The seam that closes a side to a ring: -1 if it is one in the cloth, empty if nothing closes it. */
     private Optional<Integer> closing(WalkedSide side, int but) {
         WalkedSide.Leg first = side.first();
@@ -269,11 +296,7 @@ final class SewingOrder {
         int from = corners.end(last);
         int to = corners.start(first);
         if (from != to) {
-            Optional<Integer> best = Optional.empty();
-            for (int until = 1; until <= seams.size() && best.isEmpty(); until++) {
-                best = way(from, to, until, but).map(w -> w.stream().reduce(0, Math::max));
-            }
-            return best;
+            return firstTo(from, to, but);
         }
         if (side.legs().size() == 1) {
             return Optional.of(-1);

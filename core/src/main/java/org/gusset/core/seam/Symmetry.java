@@ -1,6 +1,9 @@
 package org.gusset.core.seam;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.gusset.core.geometry.Path;
 import org.gusset.core.geometry.Point;
 import org.gusset.core.geometry.Transform;
@@ -19,13 +22,17 @@ final class Symmetry {
 
     /** True if a line exists over which the stitching line and the notches are mirrored onto themselves. */
     static boolean isSymmetric(Piece piece) {
+        Map<Cell, List<Notch>> notches = new HashMap<>();
+        for (Notch notch : piece.notches()) {
+            notches.computeIfAbsent(Cell.of(notch.at()), k -> new ArrayList<>()).add(notch);
+        }
         Path line = piece.stitching();
         double length = line.length();
         // A mirror carries corners to corners, so its line cuts the outline half way between the first and another one.
         double corner = 0;
         for (Edge edge : piece.edges()) {
             for (double middle : new double[] {corner / 2, (corner + length) / 2}) {
-                if (mirrored(piece, line, middle)) {
+                if (mirrored(piece, notches, line, middle)) {
                     return true;
                 }
             }
@@ -34,7 +41,7 @@ final class Symmetry {
         return false;
     }
 
-    private static boolean mirrored(Piece piece, Path line, double middle) {
+    private static boolean mirrored(Piece piece, Map<Cell, List<Notch>> notches, Path line, double middle) {
         double length = line.length();
         Point one = at(line, middle);
         Point other = at(line, middle + length / 2);
@@ -48,14 +55,29 @@ final class Symmetry {
                 return false;
             }
         }
-        return piece.notches().stream().allMatch(n -> hasTwin(n, over, piece.notches()));
+        return piece.notches().stream().allMatch(n -> hasTwin(n, over, notches));
     }
 
-    private static boolean hasTwin(Notch notch, Transform over, List<Notch> notches) {
+    private static boolean hasTwin(Notch notch, Transform over, Map<Cell, List<Notch>> notches) {
         Point image = over.apply(notch.at());
-        return notches.stream()
-                .anyMatch(n -> n.at().distance(image) <= 2 * ONE
-                        && n.ticks().size() == notch.ticks().size());
+        Cell cell = Cell.of(image);
+        for (int i = 0; i < 9; i++) {
+            boolean twin =
+                    notches.getOrDefault(new Cell(cell.x() + i % 3 - 1, cell.y() + i / 3 - 1), List.of()).stream()
+                            .anyMatch(n -> n.at().distance(image) <= 2 * ONE
+                                    && n.ticks().size() == notch.ticks().size());
+            if (twin) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** A square as wide as notches may be apart, so that twins lie in neighbouring ones. */
+    private record Cell(long x, long y) {
+        static Cell of(Point at) {
+            return new Cell((long) Math.floor(at.x() / (2 * ONE)), (long) Math.floor(at.y() / (2 * ONE)));
+        }
     }
 
     private static Point at(Path line, double s) {

@@ -1,12 +1,14 @@
 package org.gusset.dsl.syntax;
 
 import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 
 /**
  * Everything below a node of the syntax tree, whatever the form of the node. The parts are read off the records themselves, so that
@@ -14,6 +16,18 @@ import java.util.function.Consumer;
  */
 public final class TreeWalk {
     private static final String SYNTAX = TreeWalk.class.getPackageName();
+
+    /** What a record is made of, which its class alone tells; asking it for every node takes longer than all else. */
+    private static final ClassValue<List<Method>> ACCESSORS = new ClassValue<>() {
+        @Override
+        protected List<Method> computeValue(Class<?> type) {
+            RecordComponent[] components = type.getRecordComponents();
+            if (components == null) {
+                throw new IllegalArgumentException(type + " is no node of a syntax tree");
+            }
+            return Stream.of(components).map(RecordComponent::getAccessor).toList();
+        }
+    };
 
     private TreeWalk() {}
 
@@ -39,18 +53,10 @@ public final class TreeWalk {
     /** The nodes that a node is directly made of. */
     public static List<Object> parts(Object node) {
         List<Object> parts = new ArrayList<>();
-        for (RecordComponent component : components(node)) {
-            add(value(component, node), parts);
+        for (Method accessor : ACCESSORS.get(node.getClass())) {
+            add(value(accessor, node), parts);
         }
         return parts;
-    }
-
-    private static RecordComponent[] components(Object node) {
-        RecordComponent[] components = node.getClass().getRecordComponents();
-        if (components == null) {
-            throw new IllegalArgumentException(node.getClass() + " is no node of a syntax tree");
-        }
-        return components;
     }
 
     private static void add(Object value, List<Object> parts) {
@@ -63,9 +69,9 @@ public final class TreeWalk {
         }
     }
 
-    private static Object value(RecordComponent component, Object node) {
+    private static Object value(Method accessor, Object node) {
         try {
-            return component.getAccessor().invoke(node);
+            return accessor.invoke(node);
         } catch (IllegalAccessException | InvocationTargetException e) {
             throw new IllegalStateException("a part of a syntax node cannot be read", e);
         }

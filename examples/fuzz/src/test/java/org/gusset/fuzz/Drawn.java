@@ -123,18 +123,10 @@ final class Drawn {
         List<LessonStep> steps = Lessons.of(drawing, LengthStyle.CM, options);
         steps.forEach(step -> SvgJudge.document(Svg.write(step.scene(), options.styles())));
         HtmlJudge.page(LessonHtml.of(drawing, steps, options));
-        if (small(drawing)) {
-            Outcome<java.util.Map<String, String>> pages = Svg.pages(drawing, options, A4);
-            Judge.messages(pages.diagnostics());
-            pages.value().ifPresent(all -> all.values().forEach(SvgJudge::document));
-        }
+        Outcome<java.util.Map<String, String>> pages = Svg.pages(drawing, options, A4);
+        Judge.messages(pages.diagnostics());
+        pages.value().ifPresent(all -> all.values().forEach(SvgJudge::document));
         SvgJudge.document(Svg.nest(List.of(drawing), options));
-    }
-
-    /** A hundred pages are enough to be judged by. */
-    private static boolean small(Drawing drawing) {
-        return drawing.pieces().stream().mapToDouble(p -> p.cutArea()).sum() < 100 * 210 * 297.0
-                && drawing.pieces().stream().allMatch(p -> p.cutting().length() < 20_000);
     }
 
     private static void grade(Draft draft, Measurements body, Choices choices, Source source) {

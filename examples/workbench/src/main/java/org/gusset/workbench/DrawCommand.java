@@ -173,6 +173,9 @@ final class DrawCommand implements Callable<Integer> {
         if (!missed.isEmpty()) {
             fitting.messages().line("Not in the nest: " + String.join(", ", missed) + ".");
         }
+        Nest.objection(contents).ifPresent(wrong -> {
+            throw new Refusal(wrong.message());
+        });
         write(fitting, Nest.ofContents(contents, nest.line(), !unnamed), folder, pages);
         return good;
     }

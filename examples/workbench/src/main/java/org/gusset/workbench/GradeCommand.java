@@ -192,6 +192,9 @@ final class GradeCommand implements Callable<Integer> {
             String name = sheets.size() == 1
                     ? names.unused(".svg", stem, "nest")
                     : names.unused(".svg", stem, "nest", String.valueOf(i + 1));
+            Nest.objection(sheets.get(i)).ifPresent(wrong -> {
+                throw new Refusal(wrong.message());
+            });
             files.put(name, utf8(Svg.nest(Nest.ofContents(sheets.get(i), line, true), options)));
         }
     }

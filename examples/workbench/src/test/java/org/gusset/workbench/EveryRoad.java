@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.gusset.core.diagnostic.Diagnostic;
@@ -94,15 +95,16 @@ final class EveryRoad {
                 .map(scene -> Svg.write(scene, StyleTable.drafting()))
                 .toList());
         json(DrawingJson.of(drawing));
-        drawing.explained(LengthStyle.INCHES);
+        List<Diagnostic> explained = drawing.explained(LengthStyle.INCHES);
         PageOptions paper = PageOptions.of(Paper.parse("A4").orThrow());
         Outcome<List<Page>> pages = Pages.of(SheetContent.of(drawing), options, paper);
         if (pages.value().isPresent()) {
             PdfPages.of(drawing.title(), pages.value().get(), StyleTable.drafting());
         }
         List<Diagnostic> also = new ArrayList<>(pages.diagnostics());
-        drawing.diagnostics().stream()
-                .filter(d -> d.code().id().equals("LIM302"))
+        Stream.concat(
+                        drawing.diagnostics().stream().filter(d -> d.code().id().equals("LIM302")),
+                        explained.stream().filter(d -> d.code().id().equals("LIM207")))
                 .forEach(also::add);
         return also.isEmpty()
                 ? ""

@@ -1,5 +1,6 @@
 package org.gusset.workbench;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -39,7 +40,7 @@ final class HostileDrafts {
         return text.toString();
     }
 
-    private static HostileInput draft(String what, String codes, String text) {
+    static HostileInput draft(String what, String codes, String text) {
         return files(what, codes, Map.of("first", text));
     }
 
@@ -55,6 +56,12 @@ final class HostileDrafts {
     }
 
     static List<HostileInput> all() {
+        List<HostileInput> all = new ArrayList<>(large());
+        all.addAll(HostileWork.all());
+        return all;
+    }
+
+    private static List<HostileInput> large() {
         UnaryOperator<String> inSquare = further -> square("A", further);
         return List.of(
                 draft("five million brackets", codes("LIM001"), "let a = " + "(".repeat(5_000_000)),

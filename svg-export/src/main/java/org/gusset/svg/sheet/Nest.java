@@ -5,8 +5,14 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.gusset.core.diagnostic.Diagnostic;
+import org.gusset.core.diagnostic.Fact;
+import org.gusset.core.diagnostic.Hint;
+import org.gusset.core.diagnostic.Place;
 import org.gusset.core.draft.Drawing;
+import org.gusset.core.draft.OutputCode;
 import org.gusset.core.geometry.Vector;
+import org.gusset.core.graph.Bounds;
 import org.gusset.core.pattern.Piece;
 import org.gusset.svg.scene.Role;
 
@@ -20,6 +26,9 @@ import org.gusset.svg.scene.Role;
 public record Nest(List<Size> sizes, Line line) {
     /** As many sizes as can be told apart in black and white. */
     public static final int MOST = Role.SIZES;
+
+    /** The most lines, marks and words of all sizes together: as many as one drawing may have. */
+    private static final long MOST_DRAWN = Bounds.defaults().output();
 
     /** Names up to this long are written at the corners as they are; longer ones are numbered. */
     private static final int SHORT = 4;
@@ -51,15 +60,43 @@ public record Nest(List<Size> sizes, Line line) {
 
     public Nest {
         sizes = List.copyOf(sizes);
+        objection(sizes.stream().map(Size::content).toList()).ifPresent(wrong -> {
+            throw new IllegalArgumentException(wrong.message());
+        });
         if (sizes.isEmpty() || sizes.size() > MOST) {
             throw new IllegalArgumentException("A nest has 1 to " + MOST + " sizes, not " + sizes.size() + ".");
         }
     }
 
     /**
+     * Why contents cannot be laid on one another, though each can be drawn by itself: they hold too much together, which LIM305 tells.
+     * Empty if they can.
+     */
+    public static Optional<Diagnostic> objection(List<SheetContent> contents) {
+        long size = 0;
+        for (SheetContent content : contents) {
+            for (Piece piece : content.pieces()) {
+                size += piece.size();
+            }
+        }
+        return size <= MOST_DRAWN
+                ? Optional.empty()
+                : Optional.of(Diagnostic.of(
+                                OutputCode.NEST_TOO_LARGE,
+                                Place.nowhere(),
+                                "count",
+                                contents.size(),
+                                "size",
+                                Fact.number(size),
+                                "most",
+                                Fact.number(MOST_DRAWN))
+                        .with(Hint.of("nest.fewer", "Nest fewer sizes, or draw each by itself.")));
+    }
+
+    /**
      * The nest of some drawings, at the cutting line.
      *
-     * @throws IllegalArgumentException if there are no drawings, or more than {@link #MOST}
+     * @throws IllegalArgumentException if there are no drawings, or more than {@link #MOST}, or if there is an {@link #objection}
      */
     public static Nest of(List<Drawing> drawings) {
         return ofContents(drawings.stream().map(SheetContent::of).toList(), Line.CUTTING, true);
@@ -69,7 +106,7 @@ public record Nest(List<Size> sizes, Line line) {
      * The nest of contents put together by hand.
      *
      * @param named false to number the sizes even if their names are short
-     * @throws IllegalArgumentException if there are none, or more than {@link #MOST}
+     * @throws IllegalArgumentException if there are none, or more than {@link #MOST}, or if there is an {@link #objection}
      */
     public static Nest ofContents(List<SheetContent> contents, Line line, boolean named) {
         Set<String> names = new LinkedHashSet<>();

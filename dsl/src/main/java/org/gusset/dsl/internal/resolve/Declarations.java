@@ -39,6 +39,9 @@ final class Declarations {
 
     private long names;
 
+    /** Shapes as changes make them anew. */
+    private long versions;
+
     Declarations(Messages messages, Changes changes, FullnessStatements fullness, Budget budget) {
         this.messages = messages;
         this.budget = budget;
@@ -252,6 +255,26 @@ final class Declarations {
         }
     }
 
+    /** Counts what the shapes of a piece become by its changes: each is a value of its own, and takes memory before it is one. */
+    private void countVersions(PieceBody body, Scope scope) {
+        long shapes = 0;
+        int entry = 0;
+        for (Symbol change : changes.of(scope)) {
+            for (; entry < body.entries().size() && Changes.position(entry) < change.position(); entry++) {
+                Statement statement = body.entries().get(entry).statement();
+                boolean shape = !(statement instanceof Statement.Let)
+                        && Definitions.name(statement).isPresent();
+                shapes += shape ? 1 : 0;
+            }
+            versions += shapes;
+            if (versions > budget.nodes()) {
+                throw new Fault(
+                        Diagnostic.of(ResolveCode.GRAPH_TOO_LARGE, change.span(), "most", Fact.number(budget.nodes()))
+                                .with(Hint.of("changes.fewer", "Draw the piece anew from what it has become.")));
+            }
+        }
+    }
+
     private void piece(PieceBody body, Home home) {
         Scope scope = new Scope(home.scope(), home.prefix() + body.name());
         home.pieceScopes().put(body.name(), scope);
@@ -269,6 +292,7 @@ final class Declarations {
                             Fact.number(budget.changes()))
                     .with(Hint.of("changes.fewer", "Draw the piece anew from what it has become.")));
         }
+        countVersions(body, scope);
         fullness.declare(body, scope);
         for (int i = 0; i < body.entries().size(); i++) {
             PieceBody.Entry entry = body.entries().get(i);

@@ -7,6 +7,7 @@ import java.util.Map;
 import org.gusset.core.check.Finding;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.draft.Drawing;
+import org.gusset.core.measure.TableCell;
 import org.gusset.core.pattern.Cut;
 import org.gusset.core.pattern.Edge;
 import org.gusset.core.pattern.Piece;
@@ -28,7 +29,7 @@ final class Gathering {
         }
         return new BodyResult(
                 row.row(),
-                row.cells().get(0),
+                TableCell.read(row.cells().get(0)),
                 drawing.proved(),
                 drawing.estimated(),
                 all,

@@ -19,6 +19,7 @@ import org.gusset.core.measure.MeasureCode;
 import org.gusset.core.measure.Measurements;
 import org.gusset.core.measure.Quantity;
 import org.gusset.core.measure.QuantityText;
+import org.gusset.core.measure.TableCell;
 
 /** Evaluates a compiled draft for rows of a table. May be used by many threads at once. */
 public final class RowFitter {
@@ -85,7 +86,7 @@ public final class RowFitter {
     }
 
     private Drawing drawing(TableRow row, Map<String, Measurements.Entry> entries) {
-        return order.bare().with(new Measurements(row.cells().get(0), entries));
+        return order.bare().with(new Measurements(TableCell.read(row.cells().get(0)), entries));
     }
 
     private Optional<SetAside> unfit(TableRow row) {

@@ -13,6 +13,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.gusset.core.draft.Choices;
@@ -161,6 +162,40 @@ class PlainBatchTest {
                                         .sum()
                                 / 100,
                         within(1e-9));
+    }
+
+    /** What a spreadsheet takes for a formula: OWASP, CSV Injection. */
+    @Test
+    void rowsSetAsideAreNoFormulasAndComeBackAsTheyWere() throws IOException {
+        Path draft = folder.resolve("napkin.gusset");
+        Files.writeString(draft, SQUARE);
+        List<String> names =
+                List.of("=1+1", "+49", "-2", "@SUM(1)", "'=1+1", "=cmd|' /C calc'!A0", "\uFF1D1", "Maren", "'tis");
+        Path table = folder.resolve("bodies.csv");
+        Files.writeString(
+                table,
+                "body;width [cm];fold_in\n"
+                        + String.join(
+                                "", names.stream().map(n -> n + ";60;1 cm\n").toList()));
+        BatchOrder order = new BatchOrder(DraftTexts.read(draft), List.of());
+        new PlainBatch(order, table, folder.resolve("out"), 2, 5, rows -> {}).run();
+        List<String> mended = new ArrayList<>();
+        for (String line : Files.readAllLines(folder.resolve("out/set-aside.csv"))) {
+            List<String> cells = CsvLine.cells(line, ',').orElseThrow();
+            assertThat(cells).noneMatch(c -> c.matches("\\s*[=+\\-@\\t\uFF1D].*"));
+            mended.add(
+                    cells.get(0).equals("row")
+                            ? "body;width [cm];fold_in"
+                            : cells.get(5).replace(";60;", ";20;"));
+        }
+        Files.write(table, mended);
+        BodyTable read = BodyTable.open(table);
+        RowFitter fitter = new RowFitter(order.ready(), read.headings());
+        List<String> again = new ArrayList<>();
+        for (Optional<BodyTable.RawRow> row = read.next(); row.isPresent(); row = read.next()) {
+            again.add(((BodyResult) read.made(row.get(), fitter)).body());
+        }
+        assertThat(again).containsExactlyElementsOf(names);
     }
 
     @Test

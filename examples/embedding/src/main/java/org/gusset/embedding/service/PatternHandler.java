@@ -4,7 +4,9 @@ import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpHandler;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import org.gusset.core.diagnostic.Outcome;
@@ -24,12 +26,17 @@ final class PatternHandler implements HttpHandler {
 
     private final Draft draft;
     private final int most;
+    private final Set<String> hosts;
     private final Semaphore inside;
 
-    /** @param most how many requests are served at a time; who comes then is asked to come again */
-    PatternHandler(Draft draft, int most) {
+    /**
+     * @param most how many requests are served at a time; who comes then is asked to come again
+     * @param hosts the names, in small letters, under which it may be asked
+     */
+    PatternHandler(Draft draft, int most, Set<String> hosts) {
         this.draft = draft;
         this.most = most;
+        this.hosts = Set.copyOf(hosts);
         this.inside = new Semaphore(most);
     }
 
@@ -67,7 +74,10 @@ final class PatternHandler implements HttpHandler {
     }
 
     private Reply reply(HttpExchange exchange) throws IOException {
-        if (!exchange.getRequestURI().getPath().equals("/pattern")) {
+        List<String> host = exchange.getRequestHeaders().getOrDefault("Host", List.of());
+        if (host.size() != 1 || !hosts.contains(host.get(0).toLowerCase(Locale.ROOT))) {
+            return Reply.text(421, "This is not the host that was asked for.").with("Connection", "close");
+        } else if (!exchange.getRequestURI().getPath().equals("/pattern")) {
             return Reply.text(404, "There is only /pattern here.");
         } else if (!exchange.getRequestMethod().equals("POST")) {
             return Reply.text(405, "Send measures with POST.").with("Allow", "POST");

@@ -8,6 +8,8 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.net.ConnectException;
 import java.net.Socket;
+import java.net.SocketException;
+import java.net.SocketTimeoutException;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -27,6 +29,7 @@ import org.gusset.core.measure.Unit;
 import org.gusset.embedding.Cast;
 import org.gusset.svg.Svg;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -41,6 +44,12 @@ class MadeToMeasureTest {
             HttpClient.newBuilder().connectTimeout(Duration.ofSeconds(10)).build();
     private Draft draft;
     private MadeToMeasure service;
+
+    /** Short, and for all tests of this process: the server of the JDK reads it once. */
+    @BeforeAll
+    static void limitTime() {
+        System.setProperty("sun.net.httpserver.maxReqTime", "5");
+    }
 
     @BeforeEach
     void serve() throws IOException {
@@ -141,12 +150,91 @@ class MadeToMeasureTest {
         try (Socket socket = new Socket(address.getHost(), address.getPort())) {
             socket.setSoTimeout(20_000);
             OutputStream out = socket.getOutputStream();
-            out.write(("POST /pattern HTTP/1.1\r\nHost: stage\r\nContent-Type: " + FORM
+            out.write(("POST /pattern HTTP/1.1\r\nHost: " + address.getAuthority() + "\r\nContent-Type: " + FORM
                             + "\r\nContent-Length: 9000000000\r\n\r\n" + "x".repeat(16_385))
                     .getBytes(StandardCharsets.US_ASCII));
             out.flush();
             InputStream in = socket.getInputStream();
             assertThat(new String(in.readNBytes(12), StandardCharsets.US_ASCII)).isEqualTo("HTTP/1.1 413");
+        }
+    }
+
+    /** RFC 9110, 15.5.20: 421 is for a request that was led to a server which does not answer for its host. */
+    @Test
+    void otherHostsAreNotServed() throws IOException {
+        String here = URI.create(service.address()).getAuthority();
+        String port = here.substring(here.indexOf(':'));
+        String form = "\r\nContent-Type: " + FORM + "\r\nContent-Length: " + MAREN.length();
+        for (String host : List.of(
+                "evil.example", "evil.example" + port, "127.0.0.1", "127.0.0.1:1", here + "\r\nHost: " + here)) {
+            assertThat(raw("Host: " + host + form + "\r\n\r\n" + MAREN))
+                    .as(host)
+                    .startsWith("HTTP/1.1 421");
+        }
+        assertThat(raw("Accept: */*" + form + "\r\n\r\n" + MAREN)).as("no host").startsWith("HTTP/1.1 421");
+        for (String host : List.of(here, "localhost" + port, "LocalHost" + port, "[::1]" + port)) {
+            assertThat(raw("Host: " + host + form + "\r\n\r\n" + MAREN))
+                    .as(host)
+                    .startsWith("HTTP/1.1 200");
+        }
+        try (MadeToMeasure named = MadeToMeasure.serving(draft, 0, "Patterns.stage.example")) {
+            assertThat(answer(named, "Host: patterns.stage.example" + form + "\r\n\r\n" + MAREN))
+                    .startsWith("HTTP/1.1 200");
+        }
+    }
+
+    private String raw(String rest) throws IOException {
+        return answer(service, rest);
+    }
+
+    /** The first line of the answer to a request, written by hand. */
+    private static String answer(MadeToMeasure service, String rest) throws IOException {
+        URI address = URI.create(service.address());
+        try (Socket socket = new Socket(address.getHost(), address.getPort())) {
+            socket.setSoTimeout(20_000);
+            socket.getOutputStream()
+                    .write(("POST /pattern HTTP/1.1\r\nConnection: close\r\n" + rest)
+                            .getBytes(StandardCharsets.US_ASCII));
+            return new String(socket.getInputStream().readNBytes(12), StandardCharsets.US_ASCII);
+        }
+    }
+
+    /** As many slow clients as there are threads, silent ones and such as stop in the middle: all are cut off, and others served again. */
+    @Test
+    void slowClientsAreCutOff() throws IOException, InterruptedException {
+        URI address = URI.create(service.address());
+        String host = "POST /pattern HTTP/1.1\r\nHost: " + address.getAuthority() + "\r\n";
+        String form = "Content-Type: " + FORM + "\r\nContent-Length: 100\r\n\r\nchest=";
+        List<Socket> slow = new ArrayList<>();
+        try {
+            for (int i = 0; i < 12; i++) {
+                Socket socket = new Socket(address.getHost(), address.getPort());
+                slow.add(socket);
+                socket.setSoTimeout(20_000);
+                socket.getOutputStream()
+                        .write(List.of("", "POST /pat", host, host + form)
+                                .get(i % 4)
+                                .getBytes(StandardCharsets.US_ASCII));
+            }
+            for (Socket socket : slow) {
+                assertThat(ended(socket)).isTrue();
+            }
+        } finally {
+            for (Socket socket : slow) {
+                socket.close();
+            }
+        }
+        assertThat(post(MAREN).statusCode()).isEqualTo(200);
+    }
+
+    /** True if the other side ends the connection without an answer. */
+    private static boolean ended(Socket socket) throws IOException {
+        try {
+            return socket.getInputStream().read() < 0;
+        } catch (SocketTimeoutException e) {
+            return false;
+        } catch (SocketException e) {
+            return true;
         }
     }
 
