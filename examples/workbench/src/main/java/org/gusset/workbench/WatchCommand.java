@@ -5,15 +5,10 @@ import java.io.PrintWriter;
 import java.net.BindException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
 import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.measure.Measurements;
-import org.gusset.svg.sheet.SheetOptions;
-import org.gusset.workbench.watch.WatchServer;
-import org.gusset.workbench.watch.WatchSession;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -26,8 +21,9 @@ import picocli.CommandLine.Spec;
 @Command(
         addMethodSubcommands = false,
         name = "watch",
-        description = "Show the draft beside its picture on a page of this machine, and draw it again whenever the file is saved"
-                + " or a measure is moved there, until Ctrl-C.",
+        description =
+                "Show the draft beside its picture on a page of this machine, and draw it again whenever the file is saved"
+                        + " or a measure is moved there, until Ctrl-C.",
         footer = {
             "",
             "The draft is written in an editor of your own; the page never changes a file.",
@@ -37,9 +33,6 @@ import picocli.CommandLine.Spec;
             "  gusset watch smock.gusset --measures cast.csv#'Ottilie Fenn' --port 8080"
         })
 final class WatchCommand implements Callable<Integer> {
-    /** How often the files are looked at. */
-    private static final long LOOK_MILLIS = 15;
-
     private final Bench bench;
 
     @Spec
@@ -56,10 +49,7 @@ final class WatchCommand implements Callable<Integer> {
             description = "The table of measures; with a name only that body, else every body in it.")
     private String measures = "";
 
-    @Option(
-            names = "--port",
-            paramLabel = "NUMBER",
-            description = "Where to listen; any that is free unless told.")
+    @Option(names = "--port", paramLabel = "NUMBER", description = "Where to listen; any that is free unless told.")
     private @Nullable Integer port;
 
     @Mixin
@@ -72,32 +62,28 @@ final class WatchCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
-        WatchedFiles files = new WatchedFiles(bench, draft);
-        WatchSession session = session(files);
+        int wanted = port == null ? 0 : port;
+        if (wanted < 0 || wanted > LessonServing.LAST_PORT) {
+            throw new Refusal("`--port " + port + "`: a port is a number from 1 to " + LessonServing.LAST_PORT
+                    + ", or 0 for any.");
+        }
         CountDownLatch stopped = new CountDownLatch(1);
-        try (WatchServer server = start(session)) {
+        try (Watching watching = Watching.start(
+                bench, draft, bodies(Bodies.open(measures)), tailoring.choices(), tailoring.style(), wanted)) {
             Runtime.getRuntime().addShutdownHook(new Thread(stopped::countDown, "stop"));
-            out.println("The draft is at " + server.address());
+            out.println("The draft is at " + watching.address());
             out.println("Only this machine can open it. Ctrl-C stops it.");
             out.flush();
-            while (!stopped.await(LOOK_MILLIS, TimeUnit.MILLISECONDS)) {
-                files.changed().ifPresent(session::take);
-            }
+            stopped.await();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
+        } catch (BindException e) {
+            throw new Refusal("The port " + wanted + " is taken, or not allowed (" + FileBytes.reason(e)
+                    + "). Give another with --port, or leave it out for any that is free.");
+        } catch (IOException e) {
+            throw new Refusal("The page cannot be served (" + FileBytes.reason(e) + ").");
         }
         return ExitCodes.GOOD;
-    }
-
-    private WatchSession session(WatchedFiles files) {
-        SheetOptions options = SheetOptions.defaults().withLengths(tailoring.style());
-        return new WatchSession(
-                files.first(),
-                bodies(Bodies.open(measures)),
-                tailoring.choices(),
-                tailoring.style(),
-                (body, measure, text, place) -> MeasureText.read(body, measure, text, Optional.empty(), place),
-                drawing -> LessonPages.content(drawing, tailoring.style(), options));
     }
 
     private List<Measurements> bodies(Bodies bodies) {
@@ -107,24 +93,9 @@ final class WatchCommand implements Callable<Integer> {
             body.value().ifPresent(all::add);
         }
         if (all.isEmpty() || bodies.spoilt()) {
-            throw new Refusal("The table `" + measures + "` has to be mended first; `gusset measures` tells what is wrong.");
+            throw new Refusal(
+                    "The table `" + measures + "` has to be mended first; `gusset measures` tells what is wrong.");
         }
         return all;
-    }
-
-    private WatchServer start(WatchSession session) {
-        int wanted = port == null ? 0 : port;
-        if (wanted < 0 || wanted > LessonServing.LAST_PORT) {
-            throw new Refusal("`--port " + port + "`: a port is a number from 1 to " + LessonServing.LAST_PORT
-                    + ", or 0 for any.");
-        }
-        try {
-            return WatchServer.start(session, wanted);
-        } catch (BindException e) {
-            throw new Refusal("The port " + wanted + " is taken, or not allowed (" + FileBytes.reason(e)
-                    + "). Give another with --port, or leave it out for any that is free.");
-        } catch (IOException e) {
-            throw new Refusal("The page cannot be served (" + FileBytes.reason(e) + ").");
-        }
     }
 }

@@ -57,10 +57,16 @@ final class WatchedFiles {
         FolderSources sources = new FolderSources(file.source());
         Outcome<Draft> compiled = bench.compile(file.source(), sources);
         names = sources.all().stream().map(Source::name).toList();
-        // Marks are taken before reading, so that what is written meanwhile is seen the next time; files named for the first time count from now.
+        // Marks are taken before reading, so that what is written meanwhile is seen the next time; files named for the
+        // first time count from now.
         marks = names.size() == before.size() ? before : marks();
         return new WatchedText(
-                file.source().name(), text, compiled.value(), compiled.diagnostics(), "", lines(file.source(), sources));
+                file.source().name(),
+                text,
+                compiled.value(),
+                compiled.diagnostics(),
+                "",
+                lines(file.source(), sources));
     }
 
     private static Map<String, Integer> lines(Source source, FolderSources sources) {

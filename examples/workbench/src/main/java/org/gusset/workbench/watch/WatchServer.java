@@ -67,7 +67,8 @@ public final class WatchServer implements AutoCloseable {
     }
 
     private static boolean reads(HttpExchange exchange) throws IOException {
-        if (exchange.getRequestMethod().equals("GET") || exchange.getRequestMethod().equals("HEAD")) {
+        if (exchange.getRequestMethod().equals("GET")
+                || exchange.getRequestMethod().equals("HEAD")) {
             return true;
         }
         LocalSite.refuseMethod(exchange, "GET, HEAD");

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.draft.Choices;
@@ -13,8 +12,8 @@ import org.gusset.core.draft.Draft;
 import org.gusset.core.draft.Drawing;
 import org.gusset.core.measure.LengthStyle;
 import org.gusset.core.measure.Measurements;
+import org.gusset.svg.lesson.LessonStep;
 import org.gusset.workbench.lesson.AmountReading;
-import org.gusset.workbench.lesson.LessonContent;
 import org.gusset.workbench.lesson.MeasuringCard;
 
 /**
@@ -27,7 +26,7 @@ public final class WatchSession {
 
     private final LengthStyle style;
     private final AmountReading amounts;
-    private final Function<Drawing, LessonContent> teaching;
+    private final WatchPictures pictures;
     private final Choices set;
     private final Map<String, Measurements> table = new LinkedHashMap<>();
 
@@ -44,9 +43,13 @@ public final class WatchSession {
             Draft draft,
             Drawing drawing,
             MeasuringCard card,
-            Optional<Drawing> sound,
+            MeasuringCard.Reading read,
+            Optional<Sound> sound,
             List<MeasuringCard.Message> wrong,
             List<Diagnostic> messages) {}
+
+    /** A drawing with pieces, and its pictures. */
+    record Sound(Drawing drawing, List<LessonStep> steps) {}
 
     /**
      * A session.
@@ -54,7 +57,7 @@ public final class WatchSession {
      * @param first the text as it was read first
      * @param bodies at least one
      * @param set the choices made for all
-     * @param teaching makes the pictures of a drawing
+     * @param pictures makes the pictures of a drawing
      * @throws IllegalArgumentException if there is no body
      */
     public WatchSession(
@@ -63,7 +66,7 @@ public final class WatchSession {
             Choices set,
             LengthStyle style,
             AmountReading amounts,
-            Function<Drawing, LessonContent> teaching) {
+            WatchPictures pictures) {
         if (bodies.isEmpty()) {
             throw new IllegalArgumentException("a draft is watched on at least one body");
         }
@@ -71,7 +74,7 @@ public final class WatchSession {
         this.set = set;
         this.style = style;
         this.amounts = amounts;
-        this.teaching = teaching;
+        this.pictures = pictures;
         this.text = first;
         good = first.draft();
     }
@@ -157,18 +160,17 @@ public final class WatchSession {
             drawn.add(new WatchView.Body(
                     name,
                     now.flatMap(Shown::sound),
-                    now.flatMap(Shown::sound).map(teaching),
                     now.map(Shown::messages).orElse(List.of()),
                     now.isPresent() && stale(now.get())));
             if (first) {
                 card = now.map(s -> new WatchView.Card(s.card(), written.getOrDefault(body, Map.of()), s.wrong()));
             }
         }
-        return new WatchView(style, version, text, bodies(), drawn, card, ask.step()).json();
+        return new WatchView(style, pictures, version, text, bodies(), drawn, card, ask.step()).json();
     }
 
     private boolean stale(Shown now) {
-        return !text.sound() || now.sound().isEmpty() || now.sound().get() != now.drawing();
+        return !text.sound() || now.sound().isEmpty() || now.sound().get().drawing() != now.drawing();
     }
 
     /** A body as it can be shown now: drawn with the last good draft and what is written on its card. */
@@ -194,6 +196,9 @@ public final class WatchSession {
         if (!read.choices().equals(now.choices())) {
             now = now.with(read.choices());
         }
+        if (same && now == before.drawing() && before.read().equals(read)) {
+            return Optional.of(before);
+        }
         List<Diagnostic> messages = now.proved() ? now.diagnostics() : now.explained(style);
         List<MeasuringCard.Message> wrong = new ArrayList<>(read.wrong());
         messages.forEach(m -> {
@@ -203,9 +208,11 @@ public final class WatchSession {
             }
         });
         // What does not match is drawn all the same: the seams say so. Only a drawing without pieces is none.
-        Optional<Drawing> sound =
-                now.pieces().isEmpty() ? before == null ? Optional.empty() : before.sound() : Optional.of(now);
-        Shown next = new Shown(draft, now, card, sound, wrong, messages);
+        Optional<Sound> sound = before == null ? Optional.empty() : before.sound();
+        if (!now.pieces().isEmpty()) {
+            sound = Optional.of(new Sound(now, pictures.steps(now)));
+        }
+        Shown next = new Shown(draft, now, card, read, sound, wrong, messages);
         shown.put(body, next);
         return Optional.of(next);
     }

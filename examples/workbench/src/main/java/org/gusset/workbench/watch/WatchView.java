@@ -15,8 +15,7 @@ import org.gusset.core.diagnostic.Span;
 import org.gusset.core.draft.Drawing;
 import org.gusset.core.draft.TraceLine;
 import org.gusset.core.measure.LengthStyle;
-import org.gusset.workbench.lesson.LessonContent;
-import org.gusset.workbench.lesson.LessonFrame;
+import org.gusset.svg.lesson.LessonStep;
 import org.gusset.workbench.lesson.MeasuringCard;
 
 /**
@@ -28,6 +27,7 @@ import org.gusset.workbench.lesson.MeasuringCard;
  */
 record WatchView(
         LengthStyle style,
+        WatchPictures pictures,
         long version,
         WatchedText text,
         List<String> known,
@@ -35,12 +35,7 @@ record WatchView(
         Optional<Card> card,
         int step) {
     /** A body: its last good drawing with the pictures of it, and what is wrong; stale if the drawing is not of now. */
-    record Body(
-            String name,
-            Optional<Drawing> drawing,
-            Optional<LessonContent> lesson,
-            List<Diagnostic> messages,
-            boolean stale) {}
+    record Body(String name, Optional<WatchSession.Sound> sound, List<Diagnostic> messages, boolean stale) {}
 
     /** A card with what was written on it, by names. */
     record Card(MeasuringCard card, Map<String, String> written, List<MeasuringCard.Message> wrong) {}
@@ -53,20 +48,20 @@ record WatchView(
         view.put("trouble", text.trouble());
         view.put("known", known);
         view.put("messages", messages());
-        Optional<LessonContent> lesson = bodies.get(0).lesson();
-        List<LessonFrame> frames = lesson.map(LessonContent::frames).orElse(List.of());
-        int shown = Math.min(step, frames.size());
-        view.put("title", lesson.map(LessonContent::title).orElse(""));
+        Optional<WatchSession.Sound> first = bodies.get(0).sound();
+        List<LessonStep> steps = first.map(WatchSession.Sound::steps).orElse(List.of());
+        int shown = Math.min(step, steps.size());
+        view.put("title", first.map(sound -> sound.drawing().title()).orElse(""));
         view.put("step", shown);
-        view.put("steps", frames.stream().map(WatchView::heading).toList());
-        view.put("says", shown == 0 ? List.of() : frames.get(shown - 1).says());
+        view.put("steps", steps.stream().map(WatchView::heading).toList());
+        view.put("says", shown == 0 ? List.of() : steps.get(shown - 1).says());
         view.put("bodies", bodies.stream().map(b -> body(b, shown)).toList());
-        view.put("names", bodies.get(0).drawing().map(this::names).orElse(List.of()));
+        view.put("names", first.map(sound -> names(sound.drawing())).orElse(List.of()));
         card.ifPresent(c -> view.put("card", c.card().json(c.written(), c.wrong())));
         return view;
     }
 
-    private static Map<String, Object> heading(LessonFrame frame) {
+    private static Map<String, Object> heading(LessonStep frame) {
         Map<String, Object> heading = new LinkedHashMap<>();
         heading.put("piece", frame.piece());
         heading.put("title", frame.title());
@@ -108,30 +103,32 @@ record WatchView(
         Map<String, Object> one = new LinkedHashMap<>();
         one.put("name", body.name());
         one.put("stale", body.stale());
-        one.put("pictures", body.lesson().map(l -> pictures(l, shown)).orElse(List.of()));
-        one.put("seams", body.drawing().map(this::seams).orElse(List.of()));
+        one.put(
+                "pictures",
+                body.sound().map(sound -> pictures(sound.steps(), shown)).orElse(List.of()));
+        one.put("seams", body.sound().map(sound -> seams(sound.drawing())).orElse(List.of()));
         return one;
     }
 
     /** The picture of the step, or the last one of each piece, which shows all of it. */
-    private static List<Map<String, Object>> pictures(LessonContent lesson, int shown) {
-        Map<String, LessonFrame> last = new LinkedHashMap<>();
-        List<LessonFrame> frames = lesson.frames();
-        if (shown > 0 && shown <= frames.size()) {
-            last.put("", frames.get(shown - 1));
+    private List<Map<String, Object>> pictures(List<LessonStep> steps, int shown) {
+        Map<String, LessonStep> wanted = new LinkedHashMap<>();
+        if (shown > 0 && shown <= steps.size()) {
+            wanted.put("", steps.get(shown - 1));
         } else {
-            frames.forEach(frame -> last.put(frame.piece(), frame));
+            steps.forEach(one -> wanted.put(one.piece(), one));
         }
-        List<Map<String, Object>> pictures = new ArrayList<>();
-        for (LessonFrame frame : last.values()) {
-            if (!frame.svg().isEmpty()) {
+        List<Map<String, Object>> all = new ArrayList<>();
+        for (LessonStep one : wanted.values()) {
+            // What belongs to no piece is words alone.
+            if (!one.piece().isEmpty()) {
                 Map<String, Object> picture = new LinkedHashMap<>();
-                picture.put("piece", frame.piece());
-                picture.put("svg", frame.svg());
-                pictures.add(picture);
+                picture.put("piece", one.piece());
+                picture.put("svg", pictures.svg(one));
+                all.add(picture);
             }
         }
-        return pictures;
+        return all;
     }
 
     /** Seams and checks, the worst first: those that fail by most, then those that could not be tried, then the tightest. */

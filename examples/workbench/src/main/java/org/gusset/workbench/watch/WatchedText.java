@@ -29,7 +29,7 @@ public record WatchedText(
     }
 
     /** True if nothing is wrong with the text itself. */
-    boolean sound() {
+    public boolean sound() {
         return trouble.isEmpty() && draft.isPresent() && messages.stream().noneMatch(Diagnostic::isError);
     }
 }

@@ -124,7 +124,7 @@
     lines.scrollTop = top;
     const first = lines.querySelector('.faulty');
     const had = before && before.messages.some(m => m.error);
-    if (first && !had) first.scrollIntoView({block: 'nearest'});
+    if (first && !had) first.parentElement.scrollIntoView({block: 'nearest'});
   }
 
   function lineButtons() { return [...lines.querySelectorAll('.line')]; }
@@ -191,6 +191,24 @@
       of.append(sheets);
       return of;
     }));
+    pictures.querySelectorAll('.picture > svg').forEach(close);
+  }
+
+  /** Frames a picture by what is drawn; the lesson's own frame is as wide for all of its pieces. */
+  function close(svg) {
+    const whole = (svg.getAttribute('viewBox') || '').split(' ').map(Number);
+    let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
+    for (const part of svg.querySelectorAll('g')) {
+      const box = part.getBBox();
+      if (box.width === 0 && box.height === 0) continue;
+      left = Math.min(left, box.x);
+      top = Math.min(top, box.y);
+      right = Math.max(right, box.x + box.width);
+      bottom = Math.max(bottom, box.y + box.height);
+    }
+    if (!(left < right) || whole.length !== 4) return;
+    const margin = 0.02 * Math.max(right - left, bottom - top);
+    svg.setAttribute('viewBox', [left - margin, top - margin, right - left + 2 * margin, bottom - top + 2 * margin].join(' '));
   }
 
   pictures.addEventListener('click', e => {
