@@ -8,7 +8,6 @@ import org.gusset.core.draft.Choices;
 import org.gusset.core.measure.LengthStyle;
 import org.gusset.core.measure.Measurements;
 import org.gusset.svg.sheet.SheetOptions;
-import org.gusset.workbench.watch.WatchPictures;
 import org.gusset.workbench.watch.WatchServer;
 import org.gusset.workbench.watch.WatchSession;
 
@@ -46,7 +45,7 @@ final class Watching implements AutoCloseable {
                 choices,
                 style,
                 (body, measure, text, place) -> MeasureText.read(body, measure, text, Optional.empty(), place),
-                new WatchPictures(style, SheetOptions.defaults().withLengths(style)));
+                SheetOptions.defaults().withLengths(style));
         Watching watching = new Watching(files, session, WatchServer.start(session, port));
         watching.looking.start();
         return watching;

@@ -12,7 +12,7 @@ import org.gusset.core.draft.Draft;
 import org.gusset.core.draft.Drawing;
 import org.gusset.core.measure.LengthStyle;
 import org.gusset.core.measure.Measurements;
-import org.gusset.svg.lesson.LessonStep;
+import org.gusset.svg.sheet.SheetOptions;
 import org.gusset.workbench.lesson.AmountReading;
 import org.gusset.workbench.lesson.MeasuringCard;
 
@@ -26,7 +26,7 @@ public final class WatchSession {
 
     private final LengthStyle style;
     private final AmountReading amounts;
-    private final WatchPictures pictures;
+    private final SheetOptions options;
     private final Choices set;
     private final Map<String, Measurements> table = new LinkedHashMap<>();
 
@@ -44,12 +44,9 @@ public final class WatchSession {
             Drawing drawing,
             MeasuringCard card,
             MeasuringCard.Reading read,
-            Optional<Sound> sound,
+            Optional<WatchPictures> sound,
             List<MeasuringCard.Message> wrong,
             List<Diagnostic> messages) {}
-
-    /** A drawing with pieces, and its pictures. */
-    record Sound(Drawing drawing, List<LessonStep> steps) {}
 
     /**
      * A session.
@@ -57,7 +54,7 @@ public final class WatchSession {
      * @param first the text as it was read first
      * @param bodies at least one
      * @param set the choices made for all
-     * @param pictures makes the pictures of a drawing
+     * @param options how it is drawn
      * @throws IllegalArgumentException if there is no body
      */
     public WatchSession(
@@ -66,7 +63,7 @@ public final class WatchSession {
             Choices set,
             LengthStyle style,
             AmountReading amounts,
-            WatchPictures pictures) {
+            SheetOptions options) {
         if (bodies.isEmpty()) {
             throw new IllegalArgumentException("a draft is watched on at least one body");
         }
@@ -74,7 +71,7 @@ public final class WatchSession {
         this.set = set;
         this.style = style;
         this.amounts = amounts;
-        this.pictures = pictures;
+        this.options = options;
         this.text = first;
         good = first.draft();
     }
@@ -166,7 +163,7 @@ public final class WatchSession {
                 card = now.map(s -> new WatchView.Card(s.card(), written.getOrDefault(body, Map.of()), s.wrong()));
             }
         }
-        return new WatchView(style, pictures, version, text, bodies(), drawn, card, ask.step()).json();
+        return new WatchView(style, version, text, bodies(), drawn, card, ask.step()).json();
     }
 
     private boolean stale(Shown now) {
@@ -208,9 +205,9 @@ public final class WatchSession {
             }
         });
         // What does not match is drawn all the same: the seams say so. Only a drawing without pieces is none.
-        Optional<Sound> sound = before == null ? Optional.empty() : before.sound();
+        Optional<WatchPictures> sound = before == null ? Optional.empty() : before.sound();
         if (!now.pieces().isEmpty()) {
-            sound = Optional.of(new Sound(now, pictures.steps(now)));
+            sound = Optional.of(new WatchPictures(now, style, options));
         }
         Shown next = new Shown(draft, now, card, read, sound, wrong, messages);
         shown.put(body, next);

@@ -13,9 +13,9 @@ import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Severity;
 import org.gusset.core.diagnostic.Span;
 import org.gusset.core.draft.Drawing;
+import org.gusset.core.draft.Lesson;
 import org.gusset.core.draft.TraceLine;
 import org.gusset.core.measure.LengthStyle;
-import org.gusset.svg.lesson.LessonStep;
 import org.gusset.workbench.lesson.MeasuringCard;
 
 /**
@@ -27,7 +27,6 @@ import org.gusset.workbench.lesson.MeasuringCard;
  */
 record WatchView(
         LengthStyle style,
-        WatchPictures pictures,
         long version,
         WatchedText text,
         List<String> known,
@@ -35,7 +34,7 @@ record WatchView(
         Optional<Card> card,
         int step) {
     /** A body: its last good drawing with the pictures of it, and what is wrong; stale if the drawing is not of now. */
-    record Body(String name, Optional<WatchSession.Sound> sound, List<Diagnostic> messages, boolean stale) {}
+    record Body(String name, Optional<WatchPictures> sound, List<Diagnostic> messages, boolean stale) {}
 
     /** A card with what was written on it, by names. */
     record Card(MeasuringCard card, Map<String, String> written, List<MeasuringCard.Message> wrong) {}
@@ -48,8 +47,8 @@ record WatchView(
         view.put("trouble", text.trouble());
         view.put("known", known);
         view.put("messages", messages());
-        Optional<WatchSession.Sound> first = bodies.get(0).sound();
-        List<LessonStep> steps = first.map(WatchSession.Sound::steps).orElse(List.of());
+        Optional<WatchPictures> first = bodies.get(0).sound();
+        List<Lesson.Stage> steps = first.map(WatchPictures::stages).orElse(List.of());
         int shown = Math.min(step, steps.size());
         view.put("title", first.map(sound -> sound.drawing().title()).orElse(""));
         view.put("step", shown);
@@ -61,7 +60,7 @@ record WatchView(
         return view;
     }
 
-    private static Map<String, Object> heading(LessonStep frame) {
+    private static Map<String, Object> heading(Lesson.Stage frame) {
         Map<String, Object> heading = new LinkedHashMap<>();
         heading.put("piece", frame.piece());
         heading.put("title", frame.title());
@@ -103,31 +102,26 @@ record WatchView(
         Map<String, Object> one = new LinkedHashMap<>();
         one.put("name", body.name());
         one.put("stale", body.stale());
-        one.put(
-                "pictures",
-                body.sound().map(sound -> pictures(sound.steps(), shown)).orElse(List.of()));
+        one.put("pictures", body.sound().map(sound -> pictures(sound, shown)).orElse(List.of()));
         one.put("seams", body.sound().map(sound -> seams(sound.drawing())).orElse(List.of()));
         return one;
     }
 
     /** The picture of the step, or the last one of each piece, which shows all of it. */
-    private List<Map<String, Object>> pictures(List<LessonStep> steps, int shown) {
-        Map<String, LessonStep> wanted = new LinkedHashMap<>();
-        if (shown > 0 && shown <= steps.size()) {
-            wanted.put("", steps.get(shown - 1));
-        } else {
-            steps.forEach(one -> wanted.put(one.piece(), one));
+    private static List<Map<String, Object>> pictures(WatchPictures sound, int shown) {
+        Map<String, Integer> wanted = sound.wholes();
+        if (shown > 0 && shown <= sound.stages().size()) {
+            String piece = sound.stages().get(shown - 1).piece();
+            // What belongs to no piece is words alone.
+            wanted = piece.isEmpty() ? Map.of() : Map.of(piece, shown);
         }
         List<Map<String, Object>> all = new ArrayList<>();
-        for (LessonStep one : wanted.values()) {
-            // What belongs to no piece is words alone.
-            if (!one.piece().isEmpty()) {
-                Map<String, Object> picture = new LinkedHashMap<>();
-                picture.put("piece", one.piece());
-                picture.put("svg", pictures.svg(one));
-                all.add(picture);
-            }
-        }
+        wanted.forEach((piece, number) -> {
+            Map<String, Object> picture = new LinkedHashMap<>();
+            picture.put("piece", piece);
+            picture.put("svg", sound.svg(number));
+            all.add(picture);
+        });
         return all;
     }
 

@@ -26,11 +26,11 @@ class WatchSessionTest {
             choose depth = 30 cm from 10 cm to 50 cm
             piece Bag {
               point top = origin
-              point corner = top right width
-              point low = corner down depth
+              point far = top right width
+              point low = far down depth
               point foot = low left width
-              line mouth = top to corner
-              line side = corner to low
+              line mouth = top to far
+              line side = far to low
               line base = low to foot
               line back = foot to top
               outline mouth, side, base, back
@@ -58,7 +58,7 @@ class WatchSessionTest {
                 Choices.none(),
                 LengthStyle.CM,
                 (body, measure, text, place) -> QuantityText.parse(text, place),
-                new WatchPictures(LengthStyle.CM, SheetOptions.defaults()));
+                SheetOptions.defaults());
     }
 
     private static Map<String, Object> view(WatchSession session) {
@@ -173,7 +173,7 @@ class WatchSessionTest {
                         Choices.none(),
                         LengthStyle.CM,
                         (body, measure, text, place) -> QuantityText.parse(text, place),
-                        new WatchPictures(LengthStyle.CM, SheetOptions.defaults())))
+                        SheetOptions.defaults()))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 }
