@@ -9,4 +9,5 @@ module org.gusset.dsl {
     exports org.gusset.dsl.report;
     exports org.gusset.dsl.format;
     exports org.gusset.dsl.lint;
+    exports org.gusset.dsl.names;
 }

@@ -2,6 +2,7 @@ package org.gusset.dsl;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Fact;
 import org.gusset.core.diagnostic.Outcome;
@@ -12,6 +13,7 @@ import org.gusset.dsl.internal.parse.Parsing;
 import org.gusset.dsl.internal.resolve.CheckedDraft;
 import org.gusset.dsl.internal.resolve.ResolveCode;
 import org.gusset.dsl.internal.resolve.Resolver;
+import org.gusset.dsl.names.NameIndex;
 import org.gusset.dsl.syntax.DraftTree;
 
 /**
@@ -72,6 +74,23 @@ public final class Gusset {
             return order != 0 ? order : Integer.compare(order(a), order(b));
         });
         return new Outcome<>(lowered.value(), bounded(diagnostics, budget.messages()));
+    }
+
+    /**
+     * What the names of a text mean and where they are used, in it and in those that it uses: as much as is sound, however broken the
+     * rest is. Nothing is told here; compiling does that.
+     *
+     * @param sources where the other texts come from; each is asked for as often as it is used, and read once
+     */
+    public static NameIndex names(Source source, Sources sources, Settings settings) {
+        Budget budget = settings.budget();
+        Outcome<DraftTree> tree = Parsing.parse(source, budget);
+        if (tree.value().isEmpty()) {
+            return new NameIndex(List.of(), List.of(), List.of(), Map.of());
+        }
+        Library library = new Library(sources, budget);
+        library.add(source, tree);
+        return Resolver.index(tree.value().get(), source, library, budget);
     }
 
     private static List<Diagnostic> bounded(List<Diagnostic> diagnostics, int most) {

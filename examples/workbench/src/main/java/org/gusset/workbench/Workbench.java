@@ -58,6 +58,7 @@ public final class Workbench implements Runnable {
         commands.put("values", ValuesCommand::new);
         commands.put("steps", StepsCommand::new);
         commands.put("lesson", LessonCommand::new);
+        commands.put("watch", WatchCommand::new);
         commands.put("grade", GradeCommand::new);
         commands.put("sizes", SizesCommand::new);
         commands.put("format", FormatCommand::new);
@@ -119,7 +120,7 @@ public final class Workbench implements Runnable {
     public void run() {
         throw new ParameterException(
                 spec.commandLine(),
-                "a command is missing: measures, draw, check, seams, chalk, sheet, values, steps, lesson, grade, sizes, format, lint or stress");
+                "a command is missing: measures, draw, check, seams, chalk, sheet, values, steps, lesson, watch, grade, sizes, format, lint or stress");
     }
 
     /** A class and no lambdas: the archive of classes holds none of these two interfaces, so that each start would make them. */

@@ -1,12 +1,9 @@
 package org.gusset.workbench;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.fasterxml.jackson.jr.ob.JSON;
-import java.io.File;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -14,9 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
 import org.gusset.core.draft.Drawing;
 import org.gusset.core.measure.LengthStyle;
@@ -29,26 +24,15 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * The smock's lesson in headless Chromium, from disk and served, driven by {@code src/test/browser/lesson.mjs}; axe-core looks for what
- * keeps people out. Needs {@code node}, {@code chromium} and, once, {@code npm ci} in that folder.
+ * keeps people out.
  */
 class LessonInBrowserTest {
-    private static final Path BROWSER = Path.of(System.getProperty("gusset.root", "../.."))
-            .resolve("examples/workbench/src/test/browser")
-            .toAbsolutePath();
     private static final Path SHOTS = Path.of("target", "lesson-in-browser").toAbsolutePath();
     private static final Pattern NAMED = Pattern.compile("<g[^>]*\\sdata-name=\"([^\"]*)\"");
-    private static final int MINUTES = 5;
 
     @Test
     void theLessonOfTheSmockIsWalkedInABrowser(@TempDir Path folder) throws IOException, InterruptedException {
-        Optional<Path> node = onPath("node");
-        Optional<Path> chromium = onPath("chromium");
-        assumeTrue(node.isPresent(), "skipped: there is no executable named node on the PATH");
-        assumeTrue(chromium.isPresent(), "skipped: there is no executable named chromium on the PATH");
-        assumeTrue(
-                Files.isDirectory(BROWSER.resolve("node_modules/playwright-core"))
-                        && Files.isDirectory(BROWSER.resolve("node_modules/axe-core")),
-                "skipped: `npm ci` was not run in examples/workbench/src/test/browser");
+        InBrowser.needed();
         Drawing drawing = Smock.drawing();
         LessonContent lesson = teaching(drawing);
         CommandRun written =
@@ -56,27 +40,17 @@ class LessonInBrowserTest {
         assertThat(written.code()).as(written.err()).isZero();
         Path page = folder.resolve("lesson.html");
         Path expected = Files.writeString(folder.resolve("expected.json"), JSON.std.asString(expected(lesson)));
-        Path told = folder.resolve("told.txt");
         try (LessonServer server =
                 LessonServing.start(LessonServing.session(drawing, LengthStyle.CM, LessonInBrowserTest::teaching), 0)) {
-            Process run = new ProcessBuilder(
-                            node.orElseThrow().toString(),
-                            BROWSER.resolve("lesson.mjs").toString(),
-                            chromium.orElseThrow().toString(),
-                            page.toUri().toString(),
-                            expected.toString(),
-                            server.address().toString(),
-                            SHOTS.toString())
-                    .redirectErrorStream(true)
-                    .redirectOutput(told.toFile())
-                    .start();
-            boolean ended = run.waitFor(MINUTES, TimeUnit.MINUTES);
-            run.destroy();
-            String words = Files.readString(told, StandardCharsets.UTF_8);
-            assertThat(ended).as("it ends in time: " + words).isTrue();
-            assertThat(run.exitValue()).as(words).isZero();
-            assertThat(words.lines().filter(l -> l.startsWith("ok  ")).count())
-                    .as(words)
+            List<String> told = InBrowser.run(
+                    "lesson.mjs",
+                    folder.resolve("told.txt"),
+                    page.toUri().toString(),
+                    expected.toString(),
+                    server.address().toString(),
+                    SHOTS.toString());
+            assertThat(told.stream().filter(l -> l.startsWith("ok  ")).count())
+                    .as(told.toString())
                     .isGreaterThan(10);
         }
     }
@@ -104,18 +78,5 @@ class LessonInBrowserTest {
             steps.add(step);
         }
         return steps;
-    }
-
-    private static Optional<Path> onPath(String name) {
-        String path = System.getenv("PATH");
-        if (path != null) {
-            for (String folder : path.split(Pattern.quote(File.pathSeparator), -1)) {
-                Path program = Path.of(folder, name);
-                if (Files.isExecutable(program)) {
-                    return Optional.of(program);
-                }
-            }
-        }
-        return Optional.empty();
     }
 }

@@ -382,4 +382,17 @@ class LessonScenesTest {
                         LengthStyle.CM,
                         SheetOptions.defaults()));
     }
+
+    @Test
+    void aPictureAloneIsThatOfItsStep() {
+        Drawing drawing = Fitted.drawing("smock.gusset", "Maren Oddway");
+        SheetOptions options = SheetOptions.defaults();
+        Lesson lesson = drawing.lesson(LengthStyle.CM);
+        List<LessonStep> steps = Lessons.of(lesson, LengthStyle.CM, options);
+        assertThat(steps).isNotEmpty();
+        for (LessonStep step : steps) {
+            assertThat(Lessons.picture(lesson, step.number(), LengthStyle.CM, options))
+                    .isEqualTo(step.picture());
+        }
+    }
 }

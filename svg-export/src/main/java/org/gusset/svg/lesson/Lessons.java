@@ -56,6 +56,23 @@ public final class Lessons {
         return List.copyOf(steps);
     }
 
+    /**
+     * The picture of one stage alone, equal to that of its step. Whoever shows one at a time need not make all of them.
+     *
+     * @param number which stage, from 1
+     * @throws IndexOutOfBoundsException if the lesson has no such stage
+     */
+    public static Scene picture(Lesson lesson, int number, LengthStyle lengths, SheetOptions options) {
+        Lesson.Stage stage = lesson.stages().get(number - 1);
+        List<Lesson.Stage> stages = lesson.stages().stream()
+                .filter(other -> other.piece().equals(stage.piece()))
+                .toList();
+        LessonWords words = new LessonWords(options.wording());
+        return draft(number, stage, PieceFrame.of(stages), words, lengths, options.styles())
+                .step(0, words)
+                .picture();
+    }
+
     /** What of a stage is told: its names, or what finishes a piece. */
     private static List<Told> told(Lesson.Stage stage, LessonWords words) {
         List<Told> told = new ArrayList<>();

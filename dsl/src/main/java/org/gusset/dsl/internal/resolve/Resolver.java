@@ -15,6 +15,7 @@ import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.diagnostic.Span;
 import org.gusset.dsl.Budget;
 import org.gusset.dsl.Source;
+import org.gusset.dsl.names.NameIndex;
 import org.gusset.dsl.syntax.DraftTree;
 import org.gusset.dsl.syntax.Statement;
 
@@ -68,6 +69,20 @@ public final class Resolver {
             told.add(tooLarge.diagnostic());
             return Outcome.of(CheckedDraft.empty(tree), told);
         }
+    }
+
+    /**
+     * What the names of a draft mean, as far as it is sound; of a draft with more pieces or names than the budget allows, those that
+     * were read.
+     */
+    public static NameIndex index(DraftTree tree, Source source, Loader loader, Budget budget) {
+        Resolver resolver = new Resolver(tree, source, loader, budget);
+        try {
+            resolver.resolve();
+        } catch (Fault ignoredHere) {
+            // Compiling tells it; what was read so far has its symbols.
+        }
+        return new Indexing(resolver.first, new Entries(resolver.messages, resolver.rules)).index();
     }
 
     private CheckedDraft resolve() {

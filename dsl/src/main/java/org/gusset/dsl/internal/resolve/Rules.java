@@ -2,8 +2,10 @@ package org.gusset.dsl.internal.resolve;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.gusset.core.diagnostic.Diagnostic;
@@ -25,6 +27,7 @@ final class Rules {
     private final Curves curves;
     private final Messages messages;
     private final Deque<Symbol> active = new ArrayDeque<>();
+    private final Map<Symbol, Type> gives = new IdentityHashMap<>();
     private final int mostCalls;
     private final int deepest;
     private int calls;
@@ -49,11 +52,17 @@ final class Rules {
             resolver.declarations().checkNewName(parameter.name(), "an argument", scope);
             argument(scope, parameter, kind(parameter), null);
         }
-        body(
+        Term body = body(
                 symbol,
                 rule,
                 new Context(scope, new LinkedHashSet<>(), -1),
                 rule.name().span());
+        gives.put(symbol, body.type());
+    }
+
+    /** What a call of a rule gives; broken if its body is. */
+    Type gives(Symbol rule) {
+        return gives.getOrDefault(rule, Type.BROKEN);
     }
 
     /** What a call of a rule gives. */
@@ -102,6 +111,23 @@ final class Rules {
     }
 
     private Type kind(Statement.Parameter parameter) {
+        Type kind = kindOf(parameter);
+        if (kind.broken()) {
+            messages.tell(
+                    ResolveCode.WRONG_KIND,
+                    parameter.kind().span(),
+                    "what",
+                    "The kind of an argument",
+                    "wanted",
+                    "one of " + String.join(", ", KINDS),
+                    "given",
+                    "`" + parameter.kind().text() + "`");
+        }
+        return kind;
+    }
+
+    /** The kind of an argument; broken if the word is none. */
+    static Type kindOf(Statement.Parameter parameter) {
         return switch (parameter.kind().text()) {
             case "number" -> Type.NUMBER;
             case "length" -> Type.LENGTH;
@@ -111,18 +137,7 @@ final class Rules {
             case "text" -> Type.TEXT;
             case "point" -> Type.POINT;
             case "path" -> Type.PATH;
-            default -> {
-                messages.tell(
-                        ResolveCode.WRONG_KIND,
-                        parameter.kind().span(),
-                        "what",
-                        "The kind of an argument",
-                        "wanted",
-                        "one of " + String.join(", ", KINDS),
-                        "given",
-                        "`" + parameter.kind().text() + "`");
-                yield Type.BROKEN;
-            }
+            default -> Type.BROKEN;
         };
     }
 

@@ -66,7 +66,8 @@ final class FormFields {
     }
 
     /** The form with what was written into it. */
-    MeasureForm form(String address, Map<String, String> written, List<MeasureForm.Message> messages, String outcome) {
+    MeasureForm form(
+            String address, Map<String, String> written, List<MeasuringCard.Message> messages, String outcome) {
         return new MeasureForm(
                 address,
                 measures.keySet().stream().map(id -> filled(id, written)).toList(),

@@ -11,7 +11,12 @@ import java.util.List;
  * @param messages what is wrong
  * @param outcome what was done with what was sent, in a sentence; empty at first
  */
-record MeasureForm(String address, List<Field> measures, List<Field> choices, List<Message> messages, String outcome) {
+record MeasureForm(
+        String address,
+        List<Field> measures,
+        List<Field> choices,
+        List<MeasuringCard.Message> messages,
+        String outcome) {
     /**
      * One field.
      *
@@ -31,14 +36,6 @@ record MeasureForm(String address, List<Field> measures, List<Field> choices, Li
             return new Field(id, label, newText, words, notes);
         }
     }
-
-    /**
-     * Something that is wrong.
-     *
-     * @param field the id of the field that it is about; empty if it is about none
-     * @param text the sentence and what to do
-     */
-    record Message(String field, String text) {}
 
     MeasureForm {
         measures = List.copyOf(measures);
@@ -90,7 +87,7 @@ record MeasureForm(String address, List<Field> measures, List<Field> choices, Li
     }
 
     private void wrong(StringBuilder out, String field) {
-        for (Message message : messages) {
+        for (MeasuringCard.Message message : messages) {
             if (message.field().equals(field)) {
                 out.append("<p>").append(Html.escape(message.text())).append("</p>");
             }

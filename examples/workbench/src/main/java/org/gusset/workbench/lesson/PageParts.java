@@ -8,20 +8,21 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 
-/** The style sheet and the script of the page, and what a content security policy knows them by. */
-final class PageParts {
+/** The style sheet and the script of a page, and what a content security policy knows them by. */
+public final class PageParts {
     private PageParts() {}
 
-    static String style() {
-        return read("lesson.css");
+    /** The style sheet that all pages of the workbench share. */
+    public static String style() {
+        return read(PageParts.class, "lesson.css");
     }
 
     static String script() {
-        return read("lesson.js");
+        return read(PageParts.class, "lesson.js");
     }
 
     /** The source expression that lets in just this inline text: W3C Content Security Policy Level 3, section 2.3.1. */
-    static String hash(String inline) {
+    public static String hash(String inline) {
         try {
             byte[] digest = MessageDigest.getInstance("SHA-256").digest(inline.getBytes(StandardCharsets.UTF_8));
             return "'sha256-" + Base64.getEncoder().encodeToString(digest) + "'";
@@ -30,8 +31,9 @@ final class PageParts {
         }
     }
 
-    private static String read(String name) {
-        try (InputStream in = PageParts.class.getResourceAsStream(name)) {
+    /** A text that lies beside a class in the program. */
+    public static String read(Class<?> beside, String name) {
+        try (InputStream in = beside.getResourceAsStream(name)) {
             if (in == null) {
                 throw new IllegalStateException(name + " is missing from the program");
             }

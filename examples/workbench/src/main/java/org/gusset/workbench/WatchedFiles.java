@@ -1,0 +1,96 @@
+package org.gusset.workbench;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.gusset.core.diagnostic.Outcome;
+import org.gusset.core.draft.Draft;
+import org.gusset.dsl.Gusset;
+import org.gusset.dsl.Settings;
+import org.gusset.dsl.Source;
+import org.gusset.dsl.names.NameIndex;
+import org.gusset.workbench.watch.WatchedText;
+
+/**
+ * The file of a draft and those that it uses, read again when one of them changes. Files are looked at and not subscribed to: that works
+ * the same on every disk, and for editors that put a new file in the place of the old one.
+ */
+final class WatchedFiles {
+    private final Bench bench;
+    private final String draft;
+    private String text = "";
+    private List<String> names = List.of();
+    private List<String> marks = List.of();
+
+    WatchedFiles(Bench bench, String draft) {
+        this.bench = bench;
+        this.draft = draft;
+    }
+
+    /** Reads the draft, which must be there the first time. */
+    WatchedText first() {
+        DraftFile.read(draft);
+        return read();
+    }
+
+    /** The draft as it is now, if a file has changed since it was read last. */
+    Optional<WatchedText> changed() {
+        return marks().equals(marks) ? Optional.empty() : Optional.of(read());
+    }
+
+    private WatchedText read() {
+        List<String> before = marks();
+        marks = before;
+        DraftFile file;
+        try {
+            file = DraftFile.read(draft);
+        } catch (Refusal refusal) {
+            return new WatchedText(draft, text, Optional.empty(), List.of(), refusal.words(), Map.of());
+        }
+        text = file.source().text();
+        FolderSources sources = new FolderSources(file.source());
+        Outcome<Draft> compiled = bench.compile(file.source(), sources);
+        names = sources.all().stream().map(Source::name).toList();
+        // Marks are taken before reading, so that what is written meanwhile is seen the next time; files named for the
+        // first time count from now.
+        marks = names.size() == before.size() ? before : marks();
+        return new WatchedText(
+                file.source().name(),
+                text,
+                compiled.value(),
+                compiled.diagnostics(),
+                "",
+                lines(file.source(), sources));
+    }
+
+    private static Map<String, Integer> lines(Source source, FolderSources sources) {
+        NameIndex index = Gusset.names(source, sources, Settings.defaults());
+        Map<String, Integer> lines = new HashMap<>();
+        index.uses().forEach(use -> {
+            if (use.named().place().source().equals(source.name())) {
+                lines.putIfAbsent(use.named().fullName(), use.named().place().line());
+            }
+        });
+        return lines;
+    }
+
+    /** What tells a changed file: when it was written, how large it is, which file it is. */
+    private List<String> marks() {
+        List<String> all = new ArrayList<>();
+        for (String name : names.isEmpty() ? List.of(draft) : names) {
+            try {
+                BasicFileAttributes now = Files.readAttributes(Path.of(name), BasicFileAttributes.class);
+                all.add(now.lastModifiedTime().toString() + " " + now.size() + " " + now.fileKey());
+            } catch (IOException e) {
+                all.add("not there");
+            }
+        }
+        return all;
+    }
+}

@@ -1,0 +1,35 @@
+package org.gusset.workbench.watch;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.gusset.core.diagnostic.Diagnostic;
+import org.gusset.core.draft.Draft;
+
+/**
+ * A draft's text as it was read last, and what became of it.
+ *
+ * @param name the file's name as messages say it
+ * @param text the text; that of before if the file could not be read
+ * @param draft the draft; empty if the text is too broken for one, or could not be read
+ * @param messages what is wrong with the text
+ * @param trouble why the file could not be read; empty if it could
+ * @param lines for each name in full the line, from 1, on which this file defines it
+ */
+public record WatchedText(
+        String name,
+        String text,
+        Optional<Draft> draft,
+        List<Diagnostic> messages,
+        String trouble,
+        Map<String, Integer> lines) {
+    public WatchedText {
+        messages = List.copyOf(messages);
+        lines = Map.copyOf(lines);
+    }
+
+    /** True if nothing is wrong with the text itself. */
+    public boolean sound() {
+        return trouble.isEmpty() && draft.isPresent() && messages.stream().noneMatch(Diagnostic::isError);
+    }
+}

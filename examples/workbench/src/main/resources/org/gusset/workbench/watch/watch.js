@@ -1,0 +1,459 @@
+(() => {
+  'use strict';
+  const root = document.documentElement;
+  const at = id => document.getElementById(id);
+  const lines = at('lines');
+  const pictures = at('pictures');
+  const card = at('card');
+  root.classList.add('scripted');
+
+  const kept = {
+    read(key) { try { return window.localStorage.getItem('gusset-watch-' + key); } catch { return null; } },
+    write(key, value) { try { window.localStorage.setItem('gusset-watch-' + key, value); } catch { return; } },
+  };
+
+  let view = null;
+  let body = '';
+  let beside = [];
+  let step = 0;
+  let version = 0;
+  /** What is chosen: pairs of piece and name. */
+  let chosen = [];
+
+  function make(tag, className, text) {
+    const element = document.createElement(tag);
+    if (className) element.className = className;
+    if (text !== undefined) element.textContent = text;
+    return element;
+  }
+
+  function fields() {
+    return {body, beside: beside.join('\n'), step: String(step)};
+  }
+
+  // Asking: one question at a time, the newest wins.
+  let asking = null;
+  let waiting = null;
+
+  function ask(path, form) {
+    waiting = {path, form};
+    if (!asking) run();
+  }
+
+  async function run() {
+    while (waiting) {
+      const {path, form} = waiting;
+      waiting = null;
+      asking = path;
+      try {
+        const about = new URLSearchParams({...(form || {}), ...fields()});
+        const response = form
+          ? await fetch(path, {method: 'POST', body: about, redirect: 'error'})
+          : await fetch(path + '?' + about, {redirect: 'error'});
+        if (!response.ok) throw new Error(response.status);
+        show(await response.json());
+      } catch {
+        away();
+      }
+      asking = null;
+    }
+  }
+
+  function away() {
+    at('state').textContent = 'The workbench does not answer. The page goes on when it does.';
+  }
+
+  function show(now) {
+    const before = view;
+    view = now;
+    version = Math.max(version, now.version);
+    step = now.step;
+    at('title').textContent = now.title || now.file;
+    document.title = (now.title || now.file) + ': a draft at work';
+    const faults = now.messages.filter(m => m.error).length;
+    const stale = now.bodies.some(b => b.stale);
+    at('state').textContent = now.file + ': '
+      + (now.trouble || (faults ? faults + (faults === 1 ? ' mistake' : ' mistakes') : 'no mistake'))
+      + (stale && now.bodies.some(b => b.pictures.length) ? '; the picture is the last good one' : '');
+    showText(before);
+    showPictures();
+    showCard();
+    showSeams();
+    showSteps();
+    light();
+    root.dataset.version = String(now.version);
+  }
+
+  // The text.
+  function showText(before) {
+    const top = lines.scrollTop;
+    const current = currentLine();
+    const texts = view.text.replace(/\r?\n$/, '').split(/\r?\n/);
+    if (!before || before.text !== view.text) {
+      const focused = lines.contains(document.activeElement);
+      lines.replaceChildren(...texts.map((text, i) => {
+        const item = make('li');
+        const line = make('button', 'line', text || ' ');
+        line.type = 'button';
+        line.tabIndex = -1;
+        line.dataset.line = String(i + 1);
+        line.setAttribute('aria-pressed', 'false');
+        line.setAttribute('aria-label', 'Line ' + (i + 1) + ': ' + (text.trim() || 'empty'));
+        item.append(line);
+        return item;
+      }));
+      walkTo(Math.min(current, texts.length), focused);
+    }
+    for (const old of lines.querySelectorAll('.wrong, .advice')) old.remove();
+    for (const old of lines.querySelectorAll('.faulty')) old.classList.remove('faulty');
+    const others = at('elsewhere');
+    others.replaceChildren();
+    if (view.trouble) others.append(make('p', '', view.trouble));
+    for (const message of view.messages) {
+      const told = make('div', message.error ? 'wrong' : 'advice');
+      told.append((message.body ? message.body + ': ' : '') + message.text + ' (' + message.code + ')');
+      for (const hint of message.hints) told.append(make('span', 'hint', hint));
+      const item = message.line ? lines.children[message.line - 1] : null;
+      if (item) {
+        item.append(told);
+        if (message.error) item.firstElementChild.classList.add('faulty');
+      } else if (message.error) {
+        others.append(told);
+      }
+    }
+    lines.scrollTop = top;
+    const first = lines.querySelector('.faulty');
+    const had = before && before.messages.some(m => m.error);
+    if (first && !had) first.parentElement.scrollIntoView({block: 'nearest'});
+  }
+
+  function lineButtons() { return [...lines.querySelectorAll('.line')]; }
+
+  function currentLine() {
+    const line = lines.querySelector('.line[tabindex="0"]');
+    return line ? Number(line.dataset.line) : 1;
+  }
+
+  function walkTo(number, focus) {
+    for (const line of lineButtons()) line.tabIndex = Number(line.dataset.line) === number ? 0 : -1;
+    const line = lines.querySelector('.line[tabindex="0"]');
+    if (line && focus) line.focus();
+  }
+
+  lines.addEventListener('keydown', e => {
+    const all = lineButtons();
+    const now = currentLine();
+    const to = {ArrowDown: now + 1, ArrowUp: now - 1, Home: 1, End: all.length}[e.key];
+    if (to === undefined || e.ctrlKey || e.metaKey || e.altKey) return;
+    e.preventDefault();
+    walkTo(Math.min(Math.max(to, 1), all.length), true);
+  });
+  lines.addEventListener('click', e => {
+    const line = e.target.closest('.line');
+    if (!line) return;
+    const number = Number(line.dataset.line);
+    walkTo(number, false);
+    chosen = view.names.filter(n => n.line === number).map(n => [n.piece, n.name]);
+    light(number);
+  });
+
+  // The pictures.
+  let count = 0;
+  function picture(one) {
+    const read = new DOMParser().parseFromString(one.svg, 'image/svg+xml');
+    const figure = make('figure', 'picture');
+    figure.dataset.piece = one.piece;
+    if (read.documentElement.localName !== 'svg') return figure;
+    const svg = document.importNode(read.documentElement, true);
+    const prefix = 'picture-' + (++count) + '-';
+    for (const element of [svg, ...svg.querySelectorAll('*')]) {
+      if (element.id) element.id = prefix + element.id;
+      for (const name of ['aria-labelledby', 'aria-describedby']) {
+        const value = element.getAttribute(name);
+        if (value) element.setAttribute(name, value.split(' ').map(id => prefix + id).join(' '));
+      }
+      const clip = element.getAttribute('clip-path');
+      if (clip) element.setAttribute('clip-path', clip.replace('url(#', 'url(#' + prefix));
+    }
+    svg.removeAttribute('width');
+    svg.removeAttribute('height');
+    figure.append(svg);
+    return figure;
+  }
+
+  function showPictures() {
+    pictures.replaceChildren(...view.bodies.map(one => {
+      const of = make('section', 'of' + (one.stale ? ' stale' : ''));
+      of.append(make('h3', '', one.name));
+      const sheets = make('div', 'sheets');
+      sheets.append(...one.pictures.map(picture));
+      if (!one.pictures.length) sheets.append(make('p', '', 'Nothing is drawn yet.'));
+      of.append(sheets);
+      return of;
+    }));
+    pictures.querySelectorAll('.picture > svg').forEach(close);
+  }
+
+  /** Frames a picture by what is drawn; the lesson's own frame is as wide for all of its pieces. */
+  function close(svg) {
+    const whole = (svg.getAttribute('viewBox') || '').split(' ').map(Number);
+    let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
+    for (const part of svg.querySelectorAll('g')) {
+      const box = part.getBBox();
+      if (box.width === 0 && box.height === 0) continue;
+      left = Math.min(left, box.x);
+      top = Math.min(top, box.y);
+      right = Math.max(right, box.x + box.width);
+      bottom = Math.max(bottom, box.y + box.height);
+    }
+    if (!(left < right) || whole.length !== 4) return;
+    const margin = 0.02 * Math.max(right - left, bottom - top);
+    svg.setAttribute('viewBox', [left - margin, top - margin, right - left + 2 * margin, bottom - top + 2 * margin].join(' '));
+  }
+
+  pictures.addEventListener('click', e => {
+    const found = e.target instanceof Element ? e.target.closest('[data-name]') : null;
+    const figure = found ? found.closest('figure') : null;
+    if (!figure) return;
+    const one = view.names.find(n => n.piece === figure.dataset.piece && n.name === found.dataset.name)
+      || view.names.find(n => n.name === found.dataset.name);
+    chosen = [[one ? one.piece : figure.dataset.piece, found.dataset.name]];
+    light(one ? one.line : 0);
+    const line = one && one.line ? lines.querySelector('.line[data-line="' + one.line + '"]') : null;
+    if (line) {
+      walkTo(one.line, false);
+      line.scrollIntoView({block: 'nearest'});
+    }
+  });
+
+  let lit = 0;
+  function light(line) {
+    if (line !== undefined) lit = line;
+    for (const old of pictures.querySelectorAll('.lit')) old.classList.remove('lit');
+    for (const figure of pictures.querySelectorAll('figure')) {
+      for (const named of figure.querySelectorAll('[data-name]')) {
+        const hit = chosen.some(([piece, name]) => name === named.dataset.name && (!piece || piece === figure.dataset.piece));
+        if (hit) named.classList.add('lit');
+      }
+    }
+    for (const one of lines.querySelectorAll('.line')) {
+      one.setAttribute('aria-pressed', String(Number(one.dataset.line) === lit && lit > 0));
+    }
+    const sums = at('sums');
+    sums.replaceChildren();
+    for (const [piece, name] of chosen) {
+      const one = view.names.find(n => n.piece === piece && n.name === name);
+      sums.append(make('dt', '', (piece ? piece + '.' : '') + name));
+      sums.append(make('dd', '', one ? one.sentence : 'It is not in this draft any more.'));
+    }
+    at('none').hidden = chosen.length > 0;
+    if (!chosen.length) at('none').textContent = lit
+      ? 'Line ' + lit + ' makes nothing that has a sum.'
+      : 'Choose a point or an edge in the picture, or a line of the draft.';
+  }
+
+  // The steps.
+  function showSteps() {
+    const heading = step ? view.steps[step - 1] : null;
+    at('whole').setAttribute('aria-pressed', String(step === 0));
+    mark(at('back'), step === 0);
+    mark(at('next'), step >= view.steps.length);
+    at('place').textContent = heading
+      ? 'Step ' + step + ' of ' + view.steps.length + ': ' + (heading.piece ? heading.piece + ', ' : '') + heading.title
+      : 'Each piece as a whole';
+    at('says').replaceChildren(...view.says.map(words => make('p', '', words)));
+  }
+
+  function mark(button, off) {
+    if (off) button.setAttribute('aria-disabled', 'true'); else button.removeAttribute('aria-disabled');
+  }
+
+  function go(to) {
+    if (!view || to < 0 || to > view.steps.length || to === step) return;
+    step = to;
+    ask('view');
+  }
+  at('whole').addEventListener('click', () => go(0));
+  at('back').addEventListener('click', () => go(step - 1));
+  at('next').addEventListener('click', () => go(step + 1));
+  document.addEventListener('keydown', e => {
+    const writes = e.target instanceof Element && e.target.closest('input, select, textarea, #lines');
+    if (writes || e.defaultPrevented || e.ctrlKey || e.metaKey || e.altKey) return;
+    if (e.key === 'ArrowRight') go(step + 1);
+    else if (e.key === 'ArrowLeft') go(step - 1);
+    else return;
+    e.preventDefault();
+  });
+
+  // The measuring card.
+  const amount = /^\s*(\d+(?:\.\d+)?)\s*([a-z"']*)\s*$/;
+
+  function showCard() {
+    showBodies();
+    const now = view.card;
+    const all = now ? [...now.measures, ...now.choices] : [];
+    const key = JSON.stringify([body, all.map(f => [f.id, f.label, f.words, f.notes, f.plain])]);
+    if (card.dataset.key !== key) {
+      card.dataset.key = key;
+      card.replaceChildren();
+      if (now) {
+        card.append(...now.measures.map(field));
+        if (now.choices.length) card.append(make('h3', '', 'Choices'));
+        card.append(...now.choices.map(field));
+      }
+    }
+    for (const one of all) {
+      const input = at(one.id);
+      const slider = at(one.id + '-slider');
+      if (document.activeElement !== input && document.activeElement !== slider && input.value !== one.text) {
+        input.value = one.text;
+        slide(one);
+      }
+      if (one.wrong.length) input.setAttribute('aria-invalid', 'true'); else input.removeAttribute('aria-invalid');
+      at(one.id + '-wrong').replaceChildren(...one.wrong.map(text => make('p', '', text)));
+    }
+  }
+
+  function slide(one) {
+    const slider = at(one.id + '-slider');
+    const read = amount.exec(at(one.id).value);
+    if (slider && read) slider.value = read[1];
+  }
+
+  function field(one) {
+    const box = make('div', 'field');
+    const label = make('label', '', one.label);
+    label.htmlFor = one.id;
+    const input = make(one.words.length ? 'select' : 'input');
+    input.id = one.id;
+    input.name = one.id;
+    input.setAttribute('aria-describedby', one.id + '-wrong ' + one.id + '-note');
+    if (one.words.length) {
+      for (const word of one.words) input.append(new Option(word, word));
+    } else {
+      input.type = 'text';
+      input.spellcheck = false;
+      input.maxLength = 60;
+    }
+    input.value = one.text;
+    box.append(label, input);
+    const read = one.words.length ? null : amount.exec(one.plain);
+    if (read && Number(read[1]) > 0) {
+      const slider = make('input');
+      const middle = Number(read[1]);
+      slider.type = 'range';
+      slider.id = one.id + '-slider';
+      slider.min = String(Math.floor(middle * 0.7));
+      slider.max = String(Math.ceil(middle * 1.3));
+      slider.step = middle < 10 ? '0.1' : '0.5';
+      slider.value = read[1];
+      slider.setAttribute('aria-label', one.label + ', by sliding');
+      slider.addEventListener('input', () => {
+        input.value = slider.value + (read[2] ? ' ' + read[2] : '');
+        write();
+      });
+      box.append(slider);
+      input.addEventListener('input', () => slide(one));
+    }
+    input.addEventListener('input', write);
+    const wrong = make('div', 'wrong');
+    wrong.id = one.id + '-wrong';
+    wrong.setAttribute('aria-live', 'polite');
+    const note = make('p', 'note', one.notes);
+    note.id = one.id + '-note';
+    box.append(wrong, note);
+    return box;
+  }
+
+  function write() {
+    ask('card', Object.fromEntries(new FormData(card)));
+  }
+  card.addEventListener('submit', e => { e.preventDefault(); write(); });
+  at('clear').addEventListener('click', () => {
+    if (document.activeElement && card.contains(document.activeElement)) document.activeElement.blur();
+    ask('clear', {});
+  });
+
+  function showBodies() {
+    const select = at('body');
+    const key = JSON.stringify(view.known);
+    if (!body) body = view.bodies[0].name;
+    if (select.dataset.key !== key) {
+      select.dataset.key = key;
+      select.replaceChildren(...view.known.map(name => new Option(name, name)));
+    }
+    select.value = body;
+    const box = at('beside');
+    box.hidden = view.known.length < 2;
+    const boxes = JSON.stringify([view.known, body]);
+    if (box.dataset.key === boxes) return;
+    box.dataset.key = boxes;
+    box.replaceChildren(box.querySelector('legend'), ...view.known.filter(name => name !== body).map(name => {
+      const label = make('label');
+      const tick = make('input');
+      tick.type = 'checkbox';
+      tick.checked = beside.includes(name);
+      tick.addEventListener('change', () => {
+        beside = tick.checked ? [...beside, name] : beside.filter(other => other !== name);
+        ask('view');
+      });
+      label.append(tick, name);
+      return label;
+    }));
+  }
+  at('body').addEventListener('change', () => {
+    body = at('body').value;
+    beside = beside.filter(name => name !== body);
+    ask('view');
+  });
+
+  // The seams.
+  function showSeams() {
+    at('seams').replaceChildren(...view.bodies.flatMap(one => one.seams.map(seam => {
+      const item = make('li', seam.state === 'fails' ? 'fails' : '');
+      const head = make('div');
+      head.append(make('span', 'state', seam.state), ' ' + (view.bodies.length > 1 ? one.name + ': ' : '') + seam.name + ' ');
+      if (seam.line) {
+        const to = make('button', '', 'line ' + seam.line);
+        to.type = 'button';
+        to.addEventListener('click', () => {
+          walkTo(seam.line, true);
+          chosen = view.names.filter(n => n.line === seam.line).map(n => [n.piece, n.name]);
+          light(seam.line);
+        });
+        head.append(to);
+      }
+      item.append(head, make('p', '', seam.figures));
+      return item;
+    })));
+  }
+
+  // Dark and light.
+  const likesDark = window.matchMedia('(prefers-color-scheme: dark)');
+  let theme = kept.read('theme');
+  if (theme !== 'dark' && theme !== 'light') theme = null;
+  function themed() {
+    if (theme) root.dataset.theme = theme; else delete root.dataset.theme;
+    at('dark').setAttribute('aria-pressed', String(theme ? theme === 'dark' : likesDark.matches));
+  }
+  likesDark.addEventListener('change', themed);
+  at('dark').addEventListener('click', () => {
+    theme = (theme ? theme === 'dark' : likesDark.matches) ? 'light' : 'dark';
+    kept.write('theme', theme);
+    themed();
+  });
+  themed();
+
+  // News: the browser connects again by itself.
+  const news = new EventSource('news');
+  news.addEventListener('message', e => {
+    const told = Number(e.data);
+    // A workbench that was started again counts from the beginning.
+    if (told !== version || !view) {
+      version = told;
+      ask('view');
+    }
+  });
+  news.addEventListener('error', away);
+  news.addEventListener('open', () => { if (view) ask('view'); });
+})();

@@ -1,0 +1,260 @@
+// Drives a browser through a draft that is watched while its file changes.
+//
+//   node watch.mjs CHROMIUM ADDRESS DRAFT SHOTS [EDITS]
+//
+// ADDRESS is where the workbench serves the page, DRAFT the file that it watches, which is written to here; SHOTS a folder for pictures.
+// With EDITS so many edits are timed, from saving the file to the picture. Ends with 0 if all holds; each check that holds is told.
+import assert from 'node:assert/strict';
+import {mkdirSync, readFileSync, renameSync, writeFileSync} from 'node:fs';
+import {createRequire} from 'node:module';
+import {join} from 'node:path';
+import {chromium} from 'playwright-core';
+
+const require = createRequire(import.meta.url);
+const axeSource = readFileSync(require.resolve('axe-core/axe.min.js'), 'utf8');
+const [, , executablePath, address, draft, shots, edits = '0'] = process.argv;
+const original = readFileSync(draft, 'utf8');
+mkdirSync(shots, {recursive: true});
+
+const browser = await chromium.launch({
+  executablePath,
+  headless: true,
+  args: ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking',
+    '--disable-component-update', '--disable-sync'],
+});
+
+async function open(viewport = {width: 1280, height: 800}, more = {}) {
+  const own = await browser.newContext({viewport, ...more});
+  const page = await own.newPage();
+  const complaints = [];
+  page.on('console', m => { if (m.type() === 'error' || m.type() === 'warning') complaints.push(m.text()); });
+  page.on('pageerror', e => complaints.push(String(e)));
+  page.on('request', r => { if (!r.url().startsWith(address)) complaints.push('asks for ' + r.url()); });
+  await page.goto(address);
+  await page.waitForSelector('#pictures svg', {timeout: 60000});
+  return {page, complaints, close: async () => { assert.deepEqual(complaints, []); await own.close(); }};
+}
+
+/** As an editor saves: a new file in the place of the old one. */
+function save(text) {
+  writeFileSync(draft + '.new', text);
+  renameSync(draft + '.new', draft);
+}
+
+async function check(what, work) {
+  await work();
+  console.log('ok  ' + what);
+}
+
+const heard = (page, seen) => page.waitForFunction(
+  known => Number(document.documentElement.dataset.version) > known, seen, {timeout: 60000});
+const version = page => page.evaluate(() => Number(document.documentElement.dataset.version));
+const paths = page => page.evaluate(() => [...document.querySelectorAll('#pictures svg path')].map(p => p.getAttribute('d')).join('\n'));
+const state = page => page.textContent('#state');
+const lit = page => page.evaluate(() => [...new Set([...document.querySelectorAll('#pictures .lit')].map(g => g.dataset.name))]);
+const sums = page => page.evaluate(() => [...document.querySelectorAll('#sums dt')].map((d, i) => [d.textContent, document.querySelectorAll('#sums dd')[i].textContent]));
+
+async function audit(page, where) {
+  await page.evaluate(axeSource);
+  const found = await page.evaluate(() => window.axe.run());
+  assert.deepEqual(found.violations.map(v => v.id + ': ' + v.nodes.map(n => n.html).join(' | ')), [], where);
+}
+
+const wide = await open();
+const {page} = wide;
+
+await check('the draft stands beside its picture', async () => {
+  const texts = await page.evaluate(() => [...document.querySelectorAll('#lines .line')].map(l => l.textContent));
+  const wanted = original.replace(/\n$/, '').split('\n').map(l => l || ' ');
+  assert.deepEqual(texts, wanted);
+  assert.match(await state(page), /no mistake$/);
+  assert.equal(await page.locator('#pictures .of').count(), 1);
+  assert.ok(await page.locator('#pictures svg').count() >= 3);
+  await page.screenshot({path: join(shots, 'wide.png')});
+});
+
+await check('an edit that is saved is drawn', async () => {
+  const before = await paths(page);
+  const seen = await version(page);
+  save(original.replace(/down body_length/, 'down body_length + 6 cm'));
+  await heard(page, seen);
+  assert.match(await page.textContent('#lines'), /down body_length \+ 6 cm/);
+  assert.notEqual(await paths(page), before);
+});
+
+await check('a mistake is told at its line, and the last good picture stays', async () => {
+  const before = await paths(page);
+  const seen = await version(page);
+  const broken = original.replace(/down body_length/, 'down body_lenght');
+  const line = broken.split('\n').findIndex(l => l.includes('body_lenght')) + 1;
+  save(broken);
+  await heard(page, seen);
+  assert.equal(await paths(page), before);
+  assert.match(await state(page), /1 mistake; the picture is the last good one/);
+  assert.equal(await page.locator('#pictures .of.stale').count(), 1);
+  const faulty = page.locator('#lines .faulty');
+  assert.equal(await faulty.first().getAttribute('data-line'), String(line));
+  const told = await page.locator('#lines .wrong').first().textContent();
+  assert.match(told, /body_lenght/);
+  assert.match(told, /body_length/);
+  await audit(page, 'with a mistake');
+  await page.screenshot({path: join(shots, 'mistake.png')});
+});
+
+await check('a file that is away for a while is told, and nothing is lost', async () => {
+  const seen = await version(page);
+  renameSync(draft, draft + '.away');
+  await heard(page, seen);
+  assert.match(await page.textContent('#elsewhere'), /There is no draft/);
+  assert.ok(await page.locator('#pictures svg').count() >= 3);
+  const next = await version(page);
+  renameSync(draft + '.away', draft);
+  await heard(page, next);
+});
+
+await check('what is mended is drawn again', async () => {
+  const seen = await version(page);
+  save(original);
+  await heard(page, seen);
+  assert.match(await state(page), /no mistake$/);
+  assert.equal(await page.locator('#lines .wrong').count(), 0);
+  assert.equal(await page.locator('#pictures .stale').count(), 0);
+});
+
+await check('a measure that is slid is drawn, in every tab, and taken back', async () => {
+  const other = await open();
+  const before = await paths(page);
+  const seen = await version(other.page);
+  const slider = page.locator('#card input[type="range"]').first();
+  const most = await slider.getAttribute('max');
+  await slider.fill(String(Math.floor(Number(await slider.inputValue()) + 4)));
+  await heard(page, seen);
+  await heard(other.page, seen);
+  await page.waitForFunction(old => [...document.querySelectorAll('#pictures svg path')].map(p => p.getAttribute('d')).join('\n') !== old, before);
+  assert.ok(Number(most) > 0);
+  const field = page.locator('#card input[type="text"]').first();
+  assert.equal(await field.inputValue(), await other.page.locator('#card input[type="text"]').first().inputValue());
+  await field.fill('a wagon');
+  await page.waitForFunction(() => document.querySelector('#card [aria-invalid="true"]'));
+  assert.match(await page.locator('#card .wrong p').first().textContent(), /a wagon/);
+  await page.click('#clear');
+  await page.waitForFunction(() => !document.querySelector('#card [aria-invalid="true"]'));
+  assert.equal(await paths(page), before);
+  await other.close();
+});
+
+await check('a point shows its sum and its line, a line what it makes', async () => {
+  const name = await page.evaluate(() => document.querySelector('#pictures figure[data-piece="Back"] [data-name="neck_edge"]') && 'neck_edge');
+  assert.equal(name, 'neck_edge');
+  await page.evaluate(() => document.querySelector('#pictures figure[data-piece="Back"] [data-name="neck_edge"]').dispatchEvent(new MouseEvent('click', {bubbles: true})));
+  assert.deepEqual(await lit(page), ['neck_edge']);
+  const [[what, sum]] = await sums(page);
+  assert.equal(what, 'Back.neck_edge');
+  assert.ok(sum.length > 10);
+  const pressed = page.locator('#lines .line[aria-pressed="true"]');
+  assert.match(await pressed.textContent(), /neck_edge/);
+  const line = page.locator('#lines .line', {hasText: /point\s+underarm\b/}).first();
+  await line.click();
+  assert.ok((await lit(page)).includes('underarm'));
+  assert.ok((await sums(page)).some(([n]) => n.endsWith('.underarm')));
+});
+
+await check('the construction is walked by keys', async () => {
+  await page.locator('#pictures').focus();
+  await page.keyboard.press('ArrowRight');
+  await page.waitForFunction(() => document.getElementById('place').textContent.startsWith('Step 1 of'));
+  for (let i = 2; i <= 4; i++) {
+    await page.keyboard.press('ArrowRight');
+    await page.waitForFunction(n => document.getElementById('place').textContent.startsWith('Step ' + n + ' of'), i);
+  }
+  assert.equal(await page.locator('#pictures svg').count(), 1);
+  await page.screenshot({path: join(shots, 'step.png')});
+  await page.keyboard.press('ArrowLeft');
+  await page.waitForFunction(() => document.getElementById('place').textContent.startsWith('Step 3 of'));
+  await page.click('#whole');
+  await page.waitForFunction(() => document.getElementById('place').textContent === 'Each piece as a whole');
+});
+
+await check('lines are walked by keys', async () => {
+  await page.locator('#lines .line[tabindex="0"]').focus();
+  await page.keyboard.press('Home');
+  await page.keyboard.press('ArrowDown');
+  assert.equal(await page.evaluate(() => document.activeElement.dataset.line), '2');
+  await page.keyboard.press('End');
+  await page.keyboard.press('Enter');
+  assert.equal(await page.locator('#lines .line[aria-pressed="true"]').count(), 1);
+});
+
+await check('several bodies stand side by side', async () => {
+  await page.locator('#beside input').first().check();
+  await page.waitForFunction(() => document.querySelectorAll('#pictures .of').length === 2);
+  await page.screenshot({path: join(shots, 'beside.png')});
+  await page.locator('#beside input').first().uncheck();
+  await page.waitForFunction(() => document.querySelectorAll('#pictures .of').length === 1);
+});
+
+await check('seams stand with their state, the worst first', async () => {
+  const seen = await version(page);
+  save(original + '\ncheck length(Back.shoulder) >= 3 m "The shoulder is only {length(Back.shoulder)} long."\n');
+  await heard(page, seen);
+  const states = await page.evaluate(() => [...document.querySelectorAll('#seams .state')].map(s => s.textContent));
+  assert.equal(states[0], 'fails');
+  assert.ok(states.slice(1).every(s => s !== 'fails'));
+  const next = await version(page);
+  save(original);
+  await heard(page, next);
+});
+
+await check('nothing keeps people out, wide and dark', async () => {
+  await audit(page, 'wide');
+  await page.click('#dark');
+  await audit(page, 'dark');
+  await page.screenshot({path: join(shots, 'dark.png')});
+  await page.click('#dark');
+});
+
+await check('a page on a narrow screen', async () => {
+  const narrow = await open({width: 390, height: 844});
+  assert.ok(await narrow.page.evaluate(() => document.documentElement.scrollWidth <= 390));
+  await audit(narrow.page, 'narrow');
+  await narrow.page.screenshot({path: join(shots, 'narrow.png'), fullPage: true});
+  await narrow.close();
+});
+
+await check('text of a draft is never taken for more', async () => {
+  const seen = await version(page);
+  save(original.replace(/^draft "[^"]*"/m, 'draft "<img src=x onerror=alert(1)>"'));
+  await heard(page, seen);
+  assert.equal(await page.locator('img').count(), 0);
+  assert.match(await page.textContent('#title'), /<img/);
+  const next = await version(page);
+  save(original);
+  await heard(page, next);
+});
+
+if (Number(edits) > 0) {
+  const times = [];
+  for (let i = 0; i < Number(edits); i++) {
+    const seen = await version(page);
+    const changed = page.evaluate(known => new Promise(done => {
+      const watch = new MutationObserver(() => {
+        if (Number(document.documentElement.dataset.version) > known) {
+          watch.disconnect();
+          requestAnimationFrame(() => done(Date.now()));
+        }
+      });
+      watch.observe(document.documentElement, {attributes: true});
+    }), seen);
+    await new Promise(r => setTimeout(r, 30));
+    const began = Date.now();
+    save(original.replace(/down body_length/, 'down body_length + ' + (1 + i % 9) + ' mm'));
+    times.push(await changed - began);
+  }
+  times.sort((a, b) => a - b);
+  console.log('from saving to the picture, ' + edits + ' edits: median ' + times[times.length >> 1] + ' ms, 95th percentile '
+    + times[Math.floor(times.length * 0.95)] + ' ms');
+  save(original);
+}
+
+await wide.close();
+await browser.close();
