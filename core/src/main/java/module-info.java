@@ -23,4 +23,5 @@ module org.gusset.core {
     exports org.gusset.core.grade;
     exports org.gusset.core.sizing;
     exports org.gusset.core.cloth;
+    exports org.gusset.core.cloth.packing;
 }

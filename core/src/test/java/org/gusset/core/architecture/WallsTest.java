@@ -94,6 +94,16 @@ class WallsTest {
             .because("a host that needs only geometry must not drag in drafts");
 
     @ArchTest
+    static final ArchRule packingStandsAlone = noClasses()
+            .that()
+            .resideInAPackage("..core.cloth.packing..")
+            .should()
+            .dependOnClassesThat(resideInAPackage("org.gusset.core..")
+                    .and(com.tngtech.archunit.base.DescribedPredicate.not(
+                            resideInAnyPackage("..core.cloth.packing..", "..core.geometry.."))))
+            .because("a strip is packed without knowing what a piece or a fold is");
+
+    @ArchTest
     static final ArchRule noCycles =
             slices().matching("org.gusset.core.(*)..").should().beFreeOfCycles();
 
