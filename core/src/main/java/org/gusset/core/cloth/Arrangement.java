@@ -13,6 +13,15 @@ import java.util.Map;
  * @param tooWide what fits nowhere
  */
 record Arrangement(Kind kind, Map<Folding, List<Lot>> sections, List<Lot> tooWide) {
+    /** The order of cutting: folded cloth first, what is left is opened. */
+    private static final List<Folding> ORDER = List.of(
+            Folding.TWICE,
+            Folding.TO_MIDDLE,
+            Folding.PART,
+            Folding.LENGTHWISE,
+            Folding.CROSSWISE,
+            Folding.OPEN);
+
     /** The arrangements that are compared. */
     enum Kind {
         /** What can be is cut folded lengthwise, single pieces from cloth that is opened. */
@@ -21,6 +30,8 @@ record Arrangement(Kind kind, Map<Folding, List<Lot>> sections, List<Lot> tooWid
         LENGTHWISE_ALL(Folding.LENGTHWISE),
         /** All is cut from one layer. */
         OPEN(Folding.OPEN),
+        /** Single pieces in one layer beside the rest, for which one selvage is folded in. */
+        PART(Folding.PART),
         /** Pieces on a fold with both selvages folded in, pairs folded lengthwise, single pieces open. */
         TO_MIDDLE_FOLDS(Folding.TO_MIDDLE),
         /** Pieces on a fold and pairs with both selvages folded in, single pieces open. */
@@ -43,9 +54,7 @@ record Arrangement(Kind kind, Map<Folding, List<Lot>> sections, List<Lot> tooWid
 
     Arrangement {
         Map<Folding, List<Lot>> copy = new EnumMap<>(Folding.class);
-        // The order of cutting: folded cloth first, what is left is opened.
-        for (Folding folding :
-                List.of(Folding.TWICE, Folding.TO_MIDDLE, Folding.LENGTHWISE, Folding.CROSSWISE, Folding.OPEN)) {
+        for (Folding folding : ORDER) {
             List<Lot> lots = sections.getOrDefault(folding, List.of());
             if (!lots.isEmpty()) {
                 copy.put(folding, List.copyOf(lots));
@@ -58,8 +67,7 @@ record Arrangement(Kind kind, Map<Folding, List<Lot>> sections, List<Lot> tooWid
     /** The sections in the order in which they follow one another. */
     List<Folding> foldings() {
         List<Folding> order = new ArrayList<>();
-        for (Folding folding :
-                List.of(Folding.TWICE, Folding.TO_MIDDLE, Folding.LENGTHWISE, Folding.CROSSWISE, Folding.OPEN)) {
+        for (Folding folding : ORDER) {
             if (sections.containsKey(folding)) {
                 order.add(folding);
             }

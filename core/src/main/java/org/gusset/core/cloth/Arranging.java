@@ -84,7 +84,8 @@ final class Arranging {
             if (lot.times() == 0) {
                 return true;
             }
-            if (!lot.fits(width(folding, cloth), folding, cloth, options)) {
+            double width = folding == Folding.PART && lot.single() ? cloth.usable() : width(folding, cloth);
+            if (!lot.fits(width, cloth, options)) {
                 return false;
             }
             sections.computeIfAbsent(folding, f -> new ArrayList<>()).add(lot);
@@ -96,7 +97,7 @@ final class Arranging {
             if (kind == Arrangement.Kind.TWICE
                     && whole >= 2
                     && one.shape().half().isPresent()) {
-                Lot lot = Lot.of(one.shape(), LaidWay.AT_FOLD, Lot.Hand.EITHER, whole / 2);
+                Lot lot = Lot.of(one.shape(), LaidWay.AT_FOLD, Lot.Hand.BOTH, whole / 2);
                 whole -= add(Folding.TWICE, lot) ? whole / 2 * 2 : 0;
             }
             whole(one.shape(), whole);
@@ -104,19 +105,20 @@ final class Arranging {
         }
 
         private void whole(LayShape shape, int count) {
-            Lot folded = Lot.of(shape, LaidWay.AT_FOLD, Lot.Hand.EITHER, count);
+            Lot folded = Lot.of(shape, LaidWay.AT_FOLD, Lot.Hand.BOTH, count);
             boolean done = count == 0;
             if (!done && shape.half().isPresent()) {
                 done = switch (kind) {
                     case TO_MIDDLE, TO_MIDDLE_FOLDS ->
                         add(Folding.TO_MIDDLE, folded) || add(Folding.LENGTHWISE, folded);
                     case LENGTHWISE, LENGTHWISE_ALL, TWICE -> add(Folding.LENGTHWISE, folded);
+                    case PART -> add(Folding.PART, folded);
                     default -> false;
                 };
             }
             if (!done) {
                 Lot opened = Lot.of(shape, LaidWay.OPENED, Lot.Hand.EITHER, count);
-                if (!add(Folding.OPEN, opened)) {
+                if (!add(single(), opened)) {
                     tooWide.add(opened);
                 }
             }
@@ -129,7 +131,7 @@ final class Arranging {
             int mirrored = one.mirrored();
             int pairs = alike ? (plain + mirrored) / 2 : Math.min(plain, mirrored);
             int fours = kind == Arrangement.Kind.TWICE ? pairs / 2 : 0;
-            if (fours > 0 && add(Folding.TWICE, flat(shape, Lot.Hand.EITHER, fours, Copies.NONE))) {
+            if (fours > 0 && add(Folding.TWICE, flat(shape, Lot.Hand.BOTH, fours, Copies.NONE))) {
                 pairs -= 2 * fours;
                 plain -= 2 * fours;
                 mirrored -= 2 * fours;
@@ -138,10 +140,11 @@ final class Arranging {
                 case OPEN -> Folding.OPEN;
                 case CROSSWISE -> Folding.CROSSWISE;
                 case TO_MIDDLE -> Folding.TO_MIDDLE;
+                case PART -> Folding.PART;
                 default -> Folding.LENGTHWISE;
             };
             if (folding != Folding.OPEN && pairs > 0) {
-                Lot paired = flat(shape, Lot.Hand.EITHER, pairs, Copies.NONE);
+                Lot paired = flat(shape, Lot.Hand.BOTH, pairs, Copies.NONE);
                 boolean added =
                         add(folding, paired) || (folding == Folding.TO_MIDDLE && add(Folding.LENGTHWISE, paired));
                 plain -= added ? pairs : 0;
@@ -150,11 +153,16 @@ final class Arranging {
             int over = alike ? plain + mirrored : Math.max(plain, mirrored);
             if (kind == Arrangement.Kind.LENGTHWISE_ALL && over > 0) {
                 Copies spare = !alike && plain <= 0 ? new Copies(1, 0, 0) : new Copies(0, 1, 0);
-                if (add(Folding.LENGTHWISE, flat(shape, Lot.Hand.EITHER, over, spare))) {
+                if (add(Folding.LENGTHWISE, flat(shape, Lot.Hand.BOTH, over, spare))) {
                     return;
                 }
             }
             single(shape, alike, plain, mirrored);
+        }
+
+        /** Where single pieces lie. */
+        private Folding single() {
+            return kind == Arrangement.Kind.PART ? Folding.PART : Folding.OPEN;
         }
 
         private void single(LayShape shape, boolean alike, int plain, int mirrored) {
@@ -164,7 +172,7 @@ final class Arranging {
                             flat(shape, Lot.Hand.PLAIN, plain, Copies.NONE),
                             flat(shape, Lot.Hand.MIRRORED, mirrored, Copies.NONE));
             for (Lot lot : lots) {
-                if (!add(Folding.OPEN, lot)) {
+                if (!add(single(), lot)) {
                     tooWide.add(lot);
                 }
             }
@@ -182,7 +190,7 @@ final class Arranging {
                     Wanted inner = left.get(j);
                     boolean once = i != j && outer.whole() % 2 == 1 && inner.whole() % 2 == 1;
                     if (once && within(inner.shape(), outer.shape())) {
-                        Lot lot = Lot.of(outer.shape(), LaidWay.AT_FOLD, Lot.Hand.EITHER, 1)
+                        Lot lot = Lot.of(outer.shape(), LaidWay.AT_FOLD, Lot.Hand.BOTH, 1)
                                 .with(inner.shape());
                         if (add(Folding.TWICE, lot)) {
                             left.set(i, outer.less(1));

@@ -37,7 +37,8 @@ final class ClothLaying {
             }
             packed(arrangement.kind(), arrangement.sections()).ifPresent(laid -> {
                 all.add(laid);
-                if (arrangement.kind() == Arrangement.Kind.LENGTHWISE) {
+                if (arrangement.kind() == Arrangement.Kind.LENGTHWISE
+                        && arrangement.sections().containsKey(Folding.OPEN)) {
                     filled(arrangement.sections(), laid).ifPresent(all::add);
                 }
             });
@@ -51,7 +52,8 @@ final class ClothLaying {
     }
 
     private static boolean middle(Arrangement arrangement) {
-        return arrangement.sections().containsKey(Folding.TO_MIDDLE);
+        return arrangement.sections().containsKey(Folding.TO_MIDDLE)
+                || arrangement.sections().containsKey(Folding.PART);
     }
 
     /** What fits nowhere in the arrangement that comes nearest. */
@@ -96,8 +98,8 @@ final class ClothLaying {
             List<Lot> rest = new ArrayList<>(now.getOrDefault(Folding.OPEN, List.of()));
             rest.remove(lot);
             Copies spare = lot.hand() == Lot.Hand.MIRRORED ? new Copies(1, 0, 0) : new Copies(0, 1, 0);
-            Lot doubled = new Lot(lot.shape(), LaidWay.FLAT, Lot.Hand.EITHER, lot.times(), spare, Optional.empty());
-            if (!doubled.fits(Arranging.width(Folding.LENGTHWISE, cloth), Folding.LENGTHWISE, cloth, options)) {
+            Lot doubled = new Lot(lot.shape(), LaidWay.FLAT, Lot.Hand.BOTH, lot.times(), spare, Optional.empty());
+            if (!doubled.fits(Arranging.width(Folding.LENGTHWISE, cloth), cloth, options)) {
                 continue;
             }
             folded.add(doubled);

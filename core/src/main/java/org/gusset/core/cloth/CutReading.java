@@ -180,7 +180,7 @@ final class CutReading {
                         each));
     }
 
-    private static JoinPlan.Lie lie(Piece strip) {
+    static JoinPlan.Lie lie(Piece strip) {
         Optional<Grain> grain = strip.grain();
         if (grain.isEmpty()) {
             return JoinPlan.Lie.ALONG;

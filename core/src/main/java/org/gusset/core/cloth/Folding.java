@@ -11,6 +11,8 @@ public enum Folding {
     LENGTHWISE(2, false, "folded lengthwise, selvage on selvage"),
     /** Two layers with two folds along the warp: both selvages are folded in until they meet. */
     TO_MIDDLE(2, false, "folded lengthwise, both selvages in to where they meet"),
+    /** One fold along the warp, one selvage folded in only so far: two layers to there, one layer beyond. */
+    PART(2, false, "folded lengthwise part of the way, one layer beside it"),
     /** Four layers: folded lengthwise, and then across, so that the layers of one half run the other way. */
     TWICE(4, true, "folded twice, lengthwise and then across"),
     /** Two layers with one fold across the warp: the upper one runs the other way. */
@@ -26,7 +28,7 @@ public enum Folding {
         this.english = english;
     }
 
-    /** How many layers of cloth are cut at once. */
+    /** How many layers of cloth are cut at once; of one that is folded part of the way in the folded part. */
     public int layers() {
         return layers;
     }
@@ -38,7 +40,7 @@ public enum Folding {
 
     /** True if there is a fold along the warp, at which pieces on a fold may lie. */
     public boolean hasFoldAlong() {
-        return this == LENGTHWISE || this == TO_MIDDLE || this == TWICE;
+        return this == LENGTHWISE || this == TO_MIDDLE || this == PART || this == TWICE;
     }
 
     /** Lengths of cloth that a length of the folded stretch takes: two where the cloth is folded across. */

@@ -26,16 +26,28 @@ record Laid(Arrangement.Kind kind, List<Packed> packed) {
         return sections;
     }
 
+    /** True if something is cut that is wanted nowhere. */
+    boolean spares() {
+        return packed.stream()
+                .flatMap(p -> p.sides().stream())
+                .flatMap(s -> s.lots().stream())
+                .anyMatch(l -> l.spare().all() > 0);
+    }
+
+    /** How often the shears go round a piece. */
+    int placements() {
+        return packed.stream()
+                .flatMap(p -> p.sides().stream())
+                .mapToInt(s -> s.packing().placements().size())
+                .sum();
+    }
+
     /** How the cloth is folded, section by section. */
     Phrase words() {
         Phrase folded = Phrase.joined(
                 "lay.sections",
                 ", then ",
                 packed.stream().map(p -> p.folding().words()).toList());
-        boolean twice = packed.stream()
-                .flatMap(p -> p.sides().stream())
-                .flatMap(s -> s.lots().stream())
-                .anyMatch(l -> l.spare().all() > 0);
-        return twice ? Phrase.of("lay.sections.spare", "{folded}, single pieces cut twice", "folded", folded) : folded;
+        return spares() ? Phrase.of("lay.sections.spare", "{folded}, single pieces cut twice", "folded", folded) : folded;
     }
 }

@@ -13,6 +13,7 @@ import org.gusset.core.pattern.Piece;
  *
  * @param piece the piece as it is cut, with the allowances of this cut
  * @param way how it lies
+ * @param layers through how many layers it is cut
  * @param place from the piece's own frame to the section, where x runs along the cloth and y from the fold; of a strip that is joined from
  *     the frame of one length, whose warp runs along x
  * @param ring its corners in the section: as wide as the cutting line, or wider by the flattening
@@ -24,6 +25,7 @@ import org.gusset.core.pattern.Piece;
 public record LaidPiece(
         Piece piece,
         LaidWay way,
+        int layers,
         Transform place,
         List<Point> ring,
         Copies gives,

@@ -66,6 +66,14 @@ public record LayPlan(
         return cloth.bought(pieces / cloth.usable());
     }
 
+    /** How the cloth is folded, section by section. */
+    public Phrase words() {
+        return Phrase.joined(
+                "lay.sections",
+                ", then ",
+                sections.stream().map(s -> s.folding().words()).toList());
+    }
+
     /** All pieces, section by section. */
     public List<LaidPiece> laid() {
         return sections.stream().flatMap(s -> s.pieces().stream()).toList();

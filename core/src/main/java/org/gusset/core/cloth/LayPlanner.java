@@ -172,6 +172,8 @@ public final class LayPlanner {
         return all.stream()
                 .min(Comparator.comparingDouble((Laid l) -> options.sale().roundedUp(cloth.bought(l.length())))
                         .thenComparing(l -> l.kind().folding() != asked)
+                        .thenComparing(Laid::spares)
+                        .thenComparingInt(Laid::placements)
                         .thenComparingDouble(Laid::length))
                 .orElseThrow();
     }
@@ -203,7 +205,7 @@ public final class LayPlanner {
                                     "cloth",
                                     cloth.name(),
                                     "needs",
-                                    Fact.length(lot.needs(Folding.OPEN, cloth, options)),
+                                    Fact.length(lot.needs(cloth, options)),
                                     "width",
                                     Fact.length(cloth.usable()))
                             .with(Hint.of(

@@ -14,9 +14,10 @@ import org.gusset.core.cloth.packing.Strip;
  * @param start where on the cloth it begins
  * @param length how long it is as it lies on the table
  * @param width how wide it is as it lies on the table, selvages left out; folds lie at 0, with both selvages in the middle at the width too
- * @param meets where the selvages meet, counted from the fold at 0, if both are folded in; else the width
+ * @param meets where a selvage lies that is folded in, counted from the fold at 0: both where they meet, or one with a single layer
+ *     beyond; else the width
  * @param pieces what lies on it
- * @param sides the strips that were packed: one, or two where both selvages are folded in
+ * @param sides the strips that were packed: one, or two where a selvage is folded in
  */
 public record LaySection(
         Folding folding,
@@ -29,9 +30,10 @@ public record LaySection(
     /**
      * One strip of the section with what is packed on it.
      *
+     * @param from where across the section its y = 0 lies, before it is flipped
      * @param flipped true if its y counts from the other fold
      */
-    public record Side(Strip strip, Packing packing, boolean flipped) {}
+    public record Side(Strip strip, Packing packing, double from, boolean flipped) {}
 
     public LaySection {
         pieces = List.copyOf(pieces);

@@ -17,17 +17,22 @@ import org.gusset.core.geometry.Transform;
  *
  * @param shape the shape
  * @param way how it lies
- * @param hand which hand a single layer is to give
+ * @param hand which hand it is to give
  * @param times how often it is placed
  * @param spare how many copies each of these gives beyond what is wanted
  * @param inner what is cut out of half the layers once all are cut: front and back at once
  */
 record Lot(LayShape shape, LaidWay way, Hand hand, int times, Copies spare, Optional<LayShape> inner) {
-    /** Which hand a placement in one layer gives. */
+    /** Which hand a placement gives. */
     enum Hand {
+        /** In one layer, as drawn. */
         PLAIN,
+        /** In one layer, the mirror image. */
         MIRRORED,
-        EITHER
+        /** In one layer; both hands are alike. */
+        EITHER,
+        /** One through all layers, or at a fold. */
+        BOTH
     }
 
     static Lot of(LayShape shape, LaidWay way, Hand hand, int times) {
@@ -36,6 +41,11 @@ record Lot(LayShape shape, LaidWay way, Hand hand, int times, Copies spare, Opti
 
     Lot with(LayShape cutOutOfIt) {
         return new Lot(shape, way, hand, times, spare, Optional.of(cutOutOfIt));
+    }
+
+    /** True if it is cut from one layer. */
+    boolean single() {
+        return way == LaidWay.OPENED || hand != Hand.BOTH;
     }
 
     Lot times(int number) {
@@ -61,7 +71,7 @@ record Lot(LayShape shape, LaidWay way, Hand hand, int times, Copies spare, Opti
     }
 
     /** How it may be turned. */
-    List<Orientation> orientations(Folding folding, LayCloth cloth, LayOptions options) {
+    List<Orientation> orientations(LayCloth cloth, LayOptions options) {
         boolean nap = cloth.oneWay();
         Set<Orientation> all = new LinkedHashSet<>();
         if (way == LaidWay.AT_FOLD) {
@@ -71,7 +81,7 @@ record Lot(LayShape shape, LaidWay way, Hand hand, int times, Copies spare, Opti
             }
             return List.copyOf(all);
         }
-        boolean bothHands = way == LaidWay.OPENED || folding.layers() > 1 || hand == Hand.EITHER;
+        boolean bothHands = way == LaidWay.OPENED || hand == Hand.EITHER || hand == Hand.BOTH;
         if (bothHands || hand == Hand.PLAIN) {
             turns(all, false, nap);
         }
@@ -113,13 +123,13 @@ record Lot(LayShape shape, LaidWay way, Hand hand, int times, Copies spare, Opti
                 rail = rail.withAcross(across.get());
             }
         }
-        return new Item(shape.piece().name(), ring(), times, orientations(folding, cloth, options), rail);
+        return new Item(shape.piece().name(), ring(), times, orientations(cloth, options), rail);
     }
 
     /** How much room across the cloth it takes at least, turned as it may be. */
-    double needs(Folding folding, LayCloth cloth, LayOptions options) {
+    double needs(LayCloth cloth, LayOptions options) {
         double least = Double.POSITIVE_INFINITY;
-        for (Orientation orientation : orientations(folding, cloth, options)) {
+        for (Orientation orientation : orientations(cloth, options)) {
             double low = Double.POSITIVE_INFINITY;
             double high = Double.NEGATIVE_INFINITY;
             for (Point p : ring()) {
@@ -132,8 +142,8 @@ record Lot(LayShape shape, LaidWay way, Hand hand, int times, Copies spare, Opti
         return least;
     }
 
-    boolean fits(double width, Folding folding, LayCloth cloth, LayOptions options) {
-        return needs(folding, cloth, options) <= width;
+    boolean fits(double width, LayCloth cloth, LayOptions options) {
+        return needs(cloth, options) <= width;
     }
 
     /** What one placement gives. */

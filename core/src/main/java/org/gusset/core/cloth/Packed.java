@@ -14,15 +14,15 @@ import org.gusset.core.geometry.Vector;
  * A section that is packed.
  *
  * @param folding how it is folded
- * @param meets where the selvages meet from the fold at 0; the width if they meet at the edge
+ * @param meets where a selvage lies inside the width: where both meet, or the one that is folded in part of the way; else the width
  * @param width the width as it lies
  * @param sides the strips with their lots, in the order of their items
  */
 record Packed(Folding folding, double meets, double width, List<Side> sides) {
-    /** A strip, what lies on it, and what its items stand for. */
-    record Side(List<Lot> lots, Strip strip, Packing packing, boolean flipped) {
+    /** A strip that begins at a height of the section, how many layers it has, what lies on it, and what its items stand for. */
+    record Side(Folding folding, List<Lot> lots, Strip strip, Packing packing, double from, boolean flipped) {
         Side with(Packing better) {
-            return new Side(lots, strip, better, flipped);
+            return new Side(folding, lots, strip, better, from, flipped);
         }
     }
 
@@ -53,13 +53,13 @@ record Packed(Folding folding, double meets, double width, List<Side> sides) {
                 meets,
                 pieces,
                 sides.stream()
-                        .map(s -> new LaySection.Side(s.strip(), s.packing(), s.flipped()))
+                        .map(s -> new LaySection.Side(s.strip(), s.packing(), s.from(), s.flipped()))
                         .toList());
     }
 
     private LaidPiece laid(Side side, Placement placement) {
         Lot lot = side.lots().get(placement.item());
-        Transform motion = motion(placement);
+        Transform motion = motion(placement).then(Transform.shift(new Vector(0, side.from())));
         if (side.flipped()) {
             motion = motion.then(Transform.mirror(new Point(0, width / 2), Vector.RIGHT));
         }
@@ -68,9 +68,10 @@ record Packed(Folding folding, double meets, double width, List<Side> sides) {
         return new LaidPiece(
                 lot.shape().piece(),
                 lot.way(),
+                side.folding().layers(),
                 place,
                 ring,
-                lot.each(folding, place.mirrors()),
+                lot.each(side.folding(), place.mirrors()),
                 lot.spare(),
                 lot.inner().map(LayShape::piece),
                 lot.shape().join());

@@ -49,6 +49,7 @@ public final class Workbench implements Runnable {
         commands.put("check", CheckCommand::new);
         commands.put("seams", SeamsCommand::new);
         commands.put("chalk", ChalkCommand::new);
+        commands.put("lay", LayCommand::new);
         commands.put("sheet", SheetCommand::new);
         commands.put("values", ValuesCommand::new);
         commands.put("steps", StepsCommand::new);
@@ -110,7 +111,7 @@ public final class Workbench implements Runnable {
     public void run() {
         throw new ParameterException(
                 spec.commandLine(),
-                "a command is missing: measures, draw, check, seams, chalk, sheet, values, steps, lesson, grade, sizes, format, lint or stress");
+                "a command is missing: measures, draw, check, seams, chalk, lay, sheet, values, steps, lesson, grade, sizes, format, lint or stress");
     }
 
     private static int wrongUse(ParameterException e) {
