@@ -27,8 +27,11 @@ public final class Having {
     /** Of hems and strips this share is kept when they are made less. */
     private static final double[] SHARES = {0.75, 0.5};
 
-    /** The steps by which the draft's own lengths are lessened, in mm. */
-    private static final double[] LESS = {20, 50, 100};
+    /** By these parts of what is missing the draft's own lengths are lessened: pieces may lie one behind the other, or askew. */
+    private static final double[] PARTS = {0.25, 0.5, 1, 1.5};
+
+    /** Lengths of a draft are lessened by whole centimetres. */
+    private static final double WHOLE = 10;
 
     /** Lengths up to this are the same, in mm. */
     private static final double HAIR = 1e-3;
@@ -80,7 +83,7 @@ public final class Having {
             strips(changes);
         }
         hems(changes);
-        choices(changes);
+        choices(changes, missing);
         return new HaveAnswer(
                 verdict, plan, have, missing, changes.stream().limit(MOST).toList());
     }
@@ -208,7 +211,7 @@ public final class Having {
     }
 
     /** The draft's own lengths, one at a time made less as far as the draft allows. */
-    private void choices(List<HaveAnswer.Change> changes) {
+    private void choices(List<HaveAnswer.Change> changes, double missing) {
         for (Draft.Option option : drawing.draft().options()) {
             boolean length =
                     option.kind() == Draft.Option.Kind.AMOUNT && option.dimension().equals(Dimension.LENGTH) && !option.fit();
@@ -219,7 +222,8 @@ public final class Having {
                 continue;
             }
             double now = amount.quantity().value();
-            for (double less : LESS) {
+            for (double part : PARTS) {
+                double less = Math.ceil(part * missing / WHOLE) * WHOLE;
                 if (now - less <= 0) {
                     break;
                 }

@@ -83,7 +83,8 @@ final class ClothReading {
     }
 
     private static String percent(double share) {
-        return Math.round(share * 1000) / 10.0 + "%";
+        double rounded = Math.round(share * 1000) / 10.0;
+        return (rounded == Math.rint(rounded) ? String.valueOf((long) rounded) : String.valueOf(rounded)) + "%";
     }
 
     private List<ClothWays.Matched> matched() {
