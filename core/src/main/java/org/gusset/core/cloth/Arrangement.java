@@ -15,12 +15,7 @@ import java.util.Map;
 record Arrangement(Kind kind, Map<Folding, List<Lot>> sections, List<Lot> tooWide) {
     /** The order of cutting: folded cloth first, what is left is opened. */
     private static final List<Folding> ORDER = List.of(
-            Folding.TWICE,
-            Folding.TO_MIDDLE,
-            Folding.PART,
-            Folding.LENGTHWISE,
-            Folding.CROSSWISE,
-            Folding.OPEN);
+            Folding.TWICE, Folding.TO_MIDDLE, Folding.PART, Folding.LENGTHWISE, Folding.CROSSWISE, Folding.OPEN);
 
     /** The arrangements that are compared. */
     enum Kind {

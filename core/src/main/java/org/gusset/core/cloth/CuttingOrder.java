@@ -45,12 +45,13 @@ public final class CuttingOrder {
                 if (piece.join().filter(j -> j.lengths() > 1).isPresent()) {
                     length = lengths.merge(
                                     piece.piece().name(),
-                                    Math.max(1, piece.gives().minus(piece.spare()).all()),
+                                    Math.max(
+                                            1,
+                                            piece.gives().minus(piece.spare()).all()),
                                     Integer::sum)
                             - Math.max(0, piece.gives().minus(piece.spare()).all() - 1);
                 }
-                steps.add(new Step(
-                        steps.size() + 1, s, piece, length, words(piece, length)));
+                steps.add(new Step(steps.size() + 1, s, piece, length, words(piece, length)));
             }
         }
         return List.copyOf(steps);
@@ -80,7 +81,11 @@ public final class CuttingOrder {
             parts.add(Phrase.of("lay.turned", "turned end for end"));
         }
         if (laid.spare().all() > 0) {
-            parts.add(Phrase.of("lay.spare", "{count} of them to spare", "count", laid.spare().all()));
+            parts.add(Phrase.of(
+                    "lay.spare",
+                    "{count} of them to spare",
+                    "count",
+                    laid.spare().all()));
         }
         return Phrase.joined("lay.step", ", ", parts);
     }

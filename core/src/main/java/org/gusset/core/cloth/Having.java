@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.gusset.core.diagnostic.Fact;
-import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.diagnostic.Phrase;
 import org.gusset.core.draft.Draft;
 import org.gusset.core.draft.Drawing;
@@ -104,12 +103,9 @@ public final class Having {
         if (planner.options().only().isEmpty()) {
             return;
         }
-        Optional<LayPlan> plan = planned(
-                planner.with(planner.options().withAnyFolding()), cloth, Trial.NONE);
-        plan.ifPresent(p -> add(
-                changes,
-                Phrase.of("lay.change.fold", "the cloth {folding}", "folding", p.words()),
-                plan));
+        Optional<LayPlan> plan = planned(planner.with(planner.options().withAnyFolding()), cloth, Trial.NONE);
+        plan.ifPresent(
+                p -> add(changes, Phrase.of("lay.change.fold", "the cloth {folding}", "folding", p.words()), plan));
     }
 
     private void strips(List<HaveAnswer.Change> changes) {
@@ -166,7 +162,8 @@ public final class Having {
         return drawing.pieces().stream()
                 .filter(p -> names.contains(p.name()) && CutReading.lie(p) == lie)
                 .filter(p -> p.cuts().stream()
-                        .anyMatch(c -> c.cloth().map(n -> n.equals(cloth.name())).orElse(first)))
+                        .anyMatch(
+                                c -> c.cloth().map(n -> n.equals(cloth.name())).orElse(first)))
                 .toList();
     }
 
@@ -178,7 +175,8 @@ public final class Having {
         List<Piece> hemmed = drawing.pieces().stream()
                 .filter(p -> p.edges().stream().anyMatch(CutReading::isHem))
                 .filter(p -> p.cuts().stream()
-                        .anyMatch(c -> c.cloth().map(n -> n.equals(cloth.name())).orElse(first)))
+                        .anyMatch(
+                                c -> c.cloth().map(n -> n.equals(cloth.name())).orElse(first)))
                 .toList();
         if (hemmed.isEmpty()) {
             return;
@@ -213,8 +211,9 @@ public final class Having {
     /** The draft's own lengths, one at a time made less as far as the draft allows. */
     private void choices(List<HaveAnswer.Change> changes, double missing) {
         for (Draft.Option option : drawing.draft().options()) {
-            boolean length =
-                    option.kind() == Draft.Option.Kind.AMOUNT && option.dimension().equals(Dimension.LENGTH) && !option.fit();
+            boolean length = option.kind() == Draft.Option.Kind.AMOUNT
+                    && option.dimension().equals(Dimension.LENGTH)
+                    && !option.fit();
             Optional<NamedValue> value = drawing.values().stream()
                     .filter(v -> v.name().equals(option.name()))
                     .findFirst();
@@ -227,13 +226,11 @@ public final class Having {
                 if (now - less <= 0) {
                     break;
                 }
-                Drawing changed = drawing.with(
-                        drawing.choices().with(option.name(), Quantity.length(now - less)));
+                Drawing changed = drawing.with(drawing.choices().with(option.name(), Quantity.length(now - less)));
                 if (!changed.proved()) {
                     break;
                 }
-                Optional<LayPlan> plan = planner.plan(
-                                changed.draft(), changed.pieces(), cloth, first, Trial.NONE, 1)
+                Optional<LayPlan> plan = planner.plan(changed.draft(), changed.pieces(), cloth, first, Trial.NONE, 1)
                         .value();
                 Phrase words = Phrase.of(
                         "lay.change.choice",

@@ -48,6 +48,8 @@ record Laid(Arrangement.Kind kind, List<Packed> packed) {
                 "lay.sections",
                 ", then ",
                 packed.stream().map(p -> p.folding().words()).toList());
-        return spares() ? Phrase.of("lay.sections.spare", "{folded}, single pieces cut twice", "folded", folded) : folded;
+        return spares()
+                ? Phrase.of("lay.sections.spare", "{folded}, single pieces cut twice", "folded", folded)
+                : folded;
     }
 }

@@ -40,8 +40,7 @@ public final class LayWords {
                     Fact.length(plan.length())));
         }
         told.add(Phrase.of("lay.folded", "lay it {folding}", "folding", plan.words()));
-        told.add(Phrase.of(
-                "lay.share", "{share} of the cloth becomes pieces", "share", percent(plan.share())));
+        told.add(Phrase.of("lay.share", "{share} of the cloth becomes pieces", "share", percent(plan.share())));
         plan.costOfNap()
                 .ifPresent(cost -> told.add(
                         cost < SAME
@@ -54,7 +53,10 @@ public final class LayWords {
         for (LayPlan.Compared other : plan.compared()) {
             if (!other.taken()) {
                 Phrase length = Phrase.of(
-                        "lay.other.length", "{length}", "length", Fact.length(plan.cloth().bought(other.length())));
+                        "lay.other.length",
+                        "{length}",
+                        "length",
+                        Fact.length(plan.cloth().bought(other.length())));
                 told.add(Phrase.of(
                         other.asked() ? "lay.other.asked" : "lay.other",
                         other.asked() ? "as asked, {folding}: {length}" : "{folding}: {length}",
@@ -71,8 +73,7 @@ public final class LayWords {
         List<Phrase> parts = new ArrayList<>();
         parts.add(Phrase.of("lay.cloth.width", "{width} wide", "width", Fact.length(cloth.width())));
         if (Math.abs(cloth.usable() - cloth.width()) > 1e-9) {
-            parts.add(Phrase.of(
-                    "lay.cloth.usable", "{usable} of that to use", "usable", Fact.length(cloth.usable())));
+            parts.add(Phrase.of("lay.cloth.usable", "{usable} of that to use", "usable", Fact.length(cloth.usable())));
         }
         if (cloth.shrinksAlong() > 0 || cloth.shrinksAcross() > 0) {
             parts.add(Phrase.of(

@@ -38,8 +38,7 @@ final class SectionPacking {
         return side(folding, lots, width, 0, false).map(side -> new Packed(folding, width, width, List.of(side)));
     }
 
-    private Optional<Packed.Side> side(
-            Folding folding, List<Lot> lots, double width, double from, boolean flipped) {
+    private Optional<Packed.Side> side(Folding folding, List<Lot> lots, double width, double from, boolean flipped) {
         List<Item> items =
                 lots.stream().map(l -> l.item(folding, cloth, options, stripes)).toList();
         Strip strip = new Strip(width, items, options.gap());
@@ -70,8 +69,7 @@ final class SectionPacking {
             Optional<Packed.Side> folded = side(Folding.LENGTHWISE, doubled, fold, 0, false);
             Optional<Packed.Side> open = side(Folding.OPEN, single, beside, fold, false);
             if (folded.isPresent() && open.isPresent()) {
-                Packed packed =
-                        new Packed(Folding.PART, fold, fold + beside, List.of(folded.get(), open.get()));
+                Packed packed = new Packed(Folding.PART, fold, fold + beside, List.of(folded.get(), open.get()));
                 if (best == null || packed.length() < best.length()) {
                     best = packed;
                 }

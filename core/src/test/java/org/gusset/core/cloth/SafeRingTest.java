@@ -28,7 +28,9 @@ class SafeRingTest {
         assertThat(ring.isValid()).isTrue();
         Geometry inside = ring.buffer(1e-6);
         for (Point p : closed.flatten(0.001)) {
-            assertThat(inside.covers(FACTORY.createPoint(new Coordinate(p.x(), p.y())))).as("%s", p).isTrue();
+            assertThat(inside.covers(FACTORY.createPoint(new Coordinate(p.x(), p.y()))))
+                    .as("%s", p)
+                    .isTrue();
         }
         Polygon fine = JtsForms.polygon(closed, 0.001, FACTORY);
         for (Coordinate corner : ring.getCoordinates()) {
@@ -43,7 +45,8 @@ class SafeRingTest {
         holds(circle, 0.5);
         List<Point> corners = SafeRing.of(circle, 0.5);
         assertThat(corners.size()).isLessThan(50);
-        assertThat(corners).allSatisfy(p -> assertThat(p.distance(new Point(0, 0))).isGreaterThanOrEqualTo(100 - 1e-6));
+        assertThat(corners)
+                .allSatisfy(p -> assertThat(p.distance(new Point(0, 0))).isGreaterThanOrEqualTo(100 - 1e-6));
         holds(circle.reversed(), 0.5);
     }
 
@@ -64,7 +67,12 @@ class SafeRingTest {
     @Test
     void straightLinesStayAsTheyAre() {
         Path oblong = Path.line(
-                new Point(0, 0), new Point(300, 0), new Point(600, 0), new Point(600, 400), new Point(0, 400), new Point(0, 0));
+                new Point(0, 0),
+                new Point(300, 0),
+                new Point(600, 0),
+                new Point(600, 400),
+                new Point(0, 400),
+                new Point(0, 0));
         assertThat(SafeRing.of(oblong, 0.5)).hasSize(4);
         assertThat(SafeRing.polygon(SafeRing.of(oblong, 0.5)).getArea()).isCloseTo(240_000, within(1e-9));
     }
@@ -102,6 +110,7 @@ class SafeRingTest {
         assertThat(Sale.YARDS.roundedUp(914.4)).isCloseTo(914.4, within(1e-9));
         assertThat(Sale.YARDS.roundedUp(920) / 25.4).isCloseTo(40.5, within(1e-9));
         assertThatThrownBy(() -> new Sale(0)).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> LayCloth.of("shell", 1400).withSelvage(700)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> LayCloth.of("shell", 1400).withSelvage(700))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 }

@@ -150,14 +150,17 @@ class LayTest {
     @Test
     void oneWayTurnsNoPieceAndTellsWhatItCosts() {
         // Two wedges head to tail take 50 cm across, the same way up 80.
-        Drawing drawing = drawn("cloth shell wide 60 cm one way", wedge("Gore", "cut 1 from shell"), wedge("Godet", "cut 1 from shell"));
+        Drawing drawing = drawn(
+                "cloth shell wide 60 cm one way",
+                wedge("Gore", "cut 1 from shell"),
+                wedge("Godet", "cut 1 from shell"));
         LayPlan plan = plan(drawing, PLAIN.withOnly(Folding.OPEN));
         assertThat(plan.laid()).noneMatch(LaidPiece::turned);
         LayPlan free = plan(drawing, LayPlanner.cloths(drawing).get(0).withOneWay(false), PLAIN.withOnly(Folding.OPEN));
         assertThat(free.length()).isCloseTo(600, within(1e-6));
         assertThat(plan.length()).isGreaterThan(free.length() + 50);
-        assertThat(plan.costOfNap()).hasValueSatisfying(
-                cost -> assertThat(cost).isCloseTo(plan.length() - free.length(), within(1e-6)));
+        assertThat(plan.costOfNap())
+                .hasValueSatisfying(cost -> assertThat(cost).isCloseTo(plan.length() - free.length(), within(1e-6)));
     }
 
     /** F4: the layers of cloth that is folded across run opposite ways. */
@@ -165,15 +168,12 @@ class LayTest {
     void clothThatRunsOneWayIsNotFoldedAcross() {
         Drawing drawing = drawn("cloth shell wide 140 cm one way", wedge("Gore", "cut 1 pair from shell"));
         for (Folding folding : List.of(Folding.CROSSWISE, Folding.TWICE)) {
-            Outcome<List<LayPlan>> refused =
-                    outcome(drawing, LayPlanner.cloths(drawing), PLAIN.withOnly(folding));
+            Outcome<List<LayPlan>> refused = outcome(drawing, LayPlanner.cloths(drawing), PLAIN.withOnly(folding));
             assertThat(refused.diagnostics().get(0).code().id()).isEqualTo("CLO003");
             assertThat(refused.value().orElseThrow()).isEmpty();
         }
-        LayPlan across = plan(
-                drawing,
-                LayPlanner.cloths(drawing).get(0).withOneWay(false),
-                PLAIN.withOnly(Folding.CROSSWISE));
+        LayPlan across =
+                plan(drawing, LayPlanner.cloths(drawing).get(0).withOneWay(false), PLAIN.withOnly(Folding.CROSSWISE));
         assertThat(across.sections().get(0).folding()).isEqualTo(Folding.CROSSWISE);
         assertThat(across.length()).isCloseTo(1200, within(1e-6));
     }
@@ -185,7 +185,10 @@ class LayTest {
                 wedge("Gore", "cut 2 from shell"),
                 oblong("Flap", 10, 20, "cut 2 from shell"));
         LayPlan plan = plan(drawing, PLAIN.withOnly(Folding.LENGTHWISE));
-        assertThat(of(plan, "Gore")).hasSize(2).allMatch(p -> p.gives().equals(new Copies(1, 0, 0)) || p.spare().all() > 0);
+        assertThat(of(plan, "Gore"))
+                .hasSize(2)
+                .allMatch(
+                        p -> p.gives().equals(new Copies(1, 0, 0)) || p.spare().all() > 0);
         assertThat(of(plan, "Flap")).hasSize(1).allMatch(p -> p.gives().equals(new Copies(1, 1, 0)));
     }
 
@@ -245,7 +248,8 @@ class LayTest {
         Drawing drawing = drawn("cloth shell wide 80 cm folded twice", body);
         LayPlan plan = plan(drawing, PLAIN.withOnly(Folding.TWICE));
         assertThat(plan.laid()).hasSize(1);
-        assertThat(plan.laid().get(0).inner()).hasValueSatisfying(p -> assertThat(p.name()).isEqualTo("Front"));
+        assertThat(plan.laid().get(0).inner())
+                .hasValueSatisfying(p -> assertThat(p.name()).isEqualTo("Front"));
         assertThat(plan.sections().get(0).length()).isCloseTo(600, within(1e-6));
         assertThat(plan.length()).isCloseTo(1200, within(1e-6));
         assertThat(CuttingOrder.of(plan).get(0).words().toString()).contains("then Front out of the upper two layers");
@@ -305,9 +309,7 @@ class LayTest {
 
     @Test
     void eachClothHasItsOwnPlanAndCutsTheirOwnAllowance() {
-        Drawing drawing = drawn(
-                "cloth shell wide 140 cm\ncloth fusing wide 90 cm",
-                """
+        Drawing drawing = drawn("cloth shell wide 140 cm\ncloth fusing wide 90 cm", """
                 piece Cuff {
                   point a = origin
                   point b = a right 10 cm
@@ -342,8 +344,9 @@ class LayTest {
         Drawing drawing = drawn("cloth shell wide 60 cm", oblong("Cape", 40, 50, "cut 1 on fold centre from shell"));
         assertThat(outcome(drawing, LayPlanner.cloths(drawing), PLAIN).diagnostics())
                 .anySatisfy(d -> assertThat(d.toString())
-                        .isEqualTo("CLO002 error: Cape cannot be cut from `shell` in one: it is 80 cm across, and of the"
-                                + " cloth 60 cm can be used."));
+                        .isEqualTo(
+                                "CLO002 error: Cape cannot be cut from `shell` in one: it is 80 cm across, and of the"
+                                        + " cloth 60 cm can be used."));
     }
 
     private static HaveAnswer have(Drawing drawing, double length) {
@@ -424,8 +427,9 @@ class LayTest {
         Outcome<List<LayPlan>> plans = outcome(drawing, LayPlanner.cloths(drawing), PLAIN);
         assertThat(plans.diagnostics())
                 .anySatisfy(d -> assertThat(d.toString())
-                        .isEqualTo("CLO007 warning: The pattern of `plaid` cannot meet across at Front.b and Back.b: from"
-                                + " the fold they lie 2 cm apart in its repeat."));
+                        .isEqualTo(
+                                "CLO007 warning: The pattern of `plaid` cannot meet across at Front.b and Back.b: from"
+                                        + " the fold they lie 2 cm apart in its repeat."));
         LayPlan plan = plans.value().orElseThrow().get(0);
         assertThat(LayCheck.faults(drawing, plan, PLAIN, true)).isEmpty();
     }
@@ -453,8 +457,7 @@ class LayTest {
         LayPlan plan = plan(drawing, PLAIN.withOnly(Folding.LENGTHWISE));
         LaidPiece back = of(plan, "Back").get(0);
         LaidPiece front = of(plan, "Front").get(0);
-        assertThat(faults(drawing, plan, back, moved(front, shift(0, -200))))
-                .anyMatch(f -> f.contains("lies on"));
+        assertThat(faults(drawing, plan, back, moved(front, shift(0, -200)))).anyMatch(f -> f.contains("lies on"));
         assertThat(faults(drawing, plan, back, moved(front, shift(0, 500))))
                 .anyMatch(f -> f.contains("beyond the cloth"));
         assertThat(faults(drawing, plan, moved(back, shift(0, 1)), front))

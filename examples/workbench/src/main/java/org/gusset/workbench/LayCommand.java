@@ -28,8 +28,9 @@ import picocli.CommandLine.Spec;
 /** Plans how the pieces are laid on cloth. */
 @Command(
         name = "lay",
-        description = "Plan how the pieces are laid on cloth: how much it takes, which piece lies where, whether what is at hand"
-                + " is enough; with --out a picture of each cloth.",
+        description =
+                "Plan how the pieces are laid on cloth: how much it takes, which piece lies where, whether what is at hand"
+                        + " is enough; with --out a picture of each cloth.",
         footer = {
             "",
             "The exit code is 1 if something cannot be laid, or what is at hand is not enough.",
@@ -78,8 +79,7 @@ final class LayCommand implements Callable<Integer> {
     private boolean lay(Drawing drawing, FileNames names, PrintWriter writer) {
         List<LayCloth> cloths = given.cloths(drawing);
         try (Searching searching = given.searching()) {
-            LayPlanner planner =
-                    new LayPlanner(given.options(onBodies.style()), searching.of(given.seconds()));
+            LayPlanner planner = new LayPlanner(given.options(onBodies.style()), searching.of(given.seconds()));
             Outcome<List<LayPlan>> plans = planner.plan(drawing, cloths);
             LayText text = new LayText(writer, onBodies.style());
             text.heading(drawing);
@@ -91,12 +91,12 @@ final class LayCommand implements Callable<Integer> {
             List<String> pictures = new ArrayList<>();
             for (LayPlan plan : plans.value().orElse(List.of())) {
                 Optional<HaveAnswer> answer = plan.cloth().atHand().map(have -> {
-                    LayPlanner again =
-                            new LayPlanner(given.options(onBodies.style()), searching.of(given.seconds()));
-                    boolean first =
-                            plan.cloth().name().equals(cloths.get(0).name());
+                    LayPlanner again = new LayPlanner(given.options(onBodies.style()), searching.of(given.seconds()));
+                    boolean first = plan.cloth().name().equals(cloths.get(0).name());
                     return new Having(again, drawing, plan.cloth(), first)
-                            .answer(plan, given.napByChoice(drawing, plan.cloth().name()));
+                            .answer(
+                                    plan,
+                                    given.napByChoice(drawing, plan.cloth().name()));
                 });
                 good &= answer.map(a -> a.verdict() == HaveAnswer.Verdict.YES).orElse(true);
                 text.print(plan, answer);

@@ -32,15 +32,17 @@ final class LayOptionsGiven {
     @Option(
             names = "--cloth",
             paramLabel = "[NAME=]WIDTH",
-            description = "How wide a cloth is (@|bold shell=140cm|@), in place of what the draft says; without a name the first."
-                    + " Once for each cloth.")
+            description =
+                    "How wide a cloth is (@|bold shell=140cm|@), in place of what the draft says; without a name the first."
+                            + " Once for each cloth.")
     private List<String> widths = new ArrayList<>();
 
     @Option(
             names = "--have",
             paramLabel = "[NAME=]LENGTH",
-            description = "How much there is of a cloth (@|bold 1.25m|@): tells whether it is enough, and if not, what would"
-                    + " make it so.")
+            description =
+                    "How much there is of a cloth (@|bold 1.25m|@): tells whether it is enough, and if not, what would"
+                            + " make it so.")
     private List<String> lengths = new ArrayList<>();
 
     @Option(
@@ -52,9 +54,10 @@ final class LayOptionsGiven {
     @Option(
             names = "--folded",
             paramLabel = "HOW",
-            description = "Fold the cloth in this way alone: @|bold lengthwise|@, @|bold part|@ (one selvage in only so far),"
-                    + " @|bold middle|@ (both selvages in), @|bold twice|@, @|bold across|@ or @|bold open|@. Unless told,"
-                    + " the one is taken of which least has to be bought.")
+            description =
+                    "Fold the cloth in this way alone: @|bold lengthwise|@, @|bold part|@ (one selvage in only so far),"
+                            + " @|bold middle|@ (both selvages in), @|bold twice|@, @|bold across|@ or @|bold open|@. Unless told,"
+                            + " the one is taken of which least has to be bought.")
     private String folded = "";
 
     @Option(
@@ -107,9 +110,8 @@ final class LayOptionsGiven {
     }
 
     LayOptions options(LengthStyle style) {
-        LayOptions options = LayOptions.defaults()
-                .withTilt(tilt)
-                .withSale(style.unit() == Unit.IN ? Sale.YARDS : Sale.METRIC);
+        LayOptions options =
+                LayOptions.defaults().withTilt(tilt).withSale(style.unit() == Unit.IN ? Sale.YARDS : Sale.METRIC);
         if (!gap.isEmpty()) {
             options = options.withGap(length(gap, "--gap", 0));
         }
@@ -127,7 +129,8 @@ final class LayOptionsGiven {
             case "across" -> Optional.of(Folding.CROSSWISE);
             case "open" -> Optional.of(Folding.OPEN);
             default ->
-                throw new Refusal("--folded takes lengthwise, part, middle, twice, across or open, not `" + folded + "`.");
+                throw new Refusal(
+                        "--folded takes lengthwise, part, middle, twice, across or open, not `" + folded + "`.");
         };
     }
 

@@ -30,8 +30,8 @@ final class LayText {
     }
 
     void told(Diagnostic diagnostic) {
-        out.println(diagnostic.code().id() + " " + diagnostic.severity().word() + ": "
-                + wording.say(diagnostic.phrase()));
+        out.println(
+                diagnostic.code().id() + " " + diagnostic.severity().word() + ": " + wording.say(diagnostic.phrase()));
         diagnostic.hints().forEach(h -> out.println("  " + wording.say(h.phrase())));
     }
 
@@ -49,7 +49,8 @@ final class LayText {
                         + wording.say(now.folding().words()) + ":");
             }
             out.println("    " + step.number() + ". " + wording.say(step.words()) + ", at "
-                    + style.show(step.piece().from()) + " to " + style.show(step.piece().to()));
+                    + style.show(step.piece().from()) + " to "
+                    + style.show(step.piece().to()));
         }
     }
 

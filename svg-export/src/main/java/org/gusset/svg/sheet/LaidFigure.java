@@ -120,8 +120,8 @@ final class LaidFigure {
         crossings.sort(Comparator.naturalOrder());
         Line best = null;
         for (int i = 0; i + 1 < crossings.size(); i += 2) {
-            Line line = new Line(
-                    through.plus(way.times(crossings.get(i))), through.plus(way.times(crossings.get(i + 1))));
+            Line line =
+                    new Line(through.plus(way.times(crossings.get(i))), through.plus(way.times(crossings.get(i + 1))));
             if (best == null || line.length() > best.length()) {
                 best = line;
             }
@@ -133,7 +133,12 @@ final class LaidFigure {
     private void label(Room room, Path outline, List<Ink> ink) {
         String number = String.valueOf(step.number());
         String name = words.say(
-                "laid-name", "{number} {name}", "number", number, "name", Words.spoken(step.piece().piece().name()));
+                "laid-name",
+                "{number} {name}",
+                "number",
+                number,
+                "name",
+                Words.spoken(step.piece().piece().name()));
         List<LabelLine> shortest = List.of(new LabelLine(Role.LAID_NAME, number));
         List<LabelLine> named = List.of(new LabelLine(Role.LAID_NAME, name));
         List<LabelLine> full = new ArrayList<>(named);
@@ -151,8 +156,7 @@ final class LaidFigure {
             }
         }
         Box bounds = outline.bounds();
-        Point middle = new Point(
-                (bounds.left() + bounds.right()) / 2, (bounds.top() + bounds.bottom()) / 2);
+        Point middle = new Point((bounds.left() + bounds.right()) / 2, (bounds.top() + bounds.bottom()) / 2);
         double size = styles.lettering(Role.LAID_NAME).size() * SCALES[SCALES.length - 1];
         ink.add(new Ink.TextLine(
                 Role.LAID_NAME, middle.plus(new Vector(0, size * 0.36)), Ink.Anchor.MIDDLE, 0, size, number));

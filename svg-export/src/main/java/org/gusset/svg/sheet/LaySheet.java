@@ -61,7 +61,8 @@ public final class LaySheet {
     private Scene scene() {
         List<Ink> items = new ArrayList<>();
         double table = plan.sections().stream().mapToDouble(LaySection::length).sum() * SCALE;
-        double shown = Math.max(table, onTable(plan.cloth().atHand().map(plan.cloth()::washed).orElse(0.0)) * SCALE);
+        double shown = Math.max(
+                table, onTable(plan.cloth().atHand().map(plan.cloth()::washed).orElse(0.0)) * SCALE);
         double width = Math.max(LEAST_WIDTH, shown + LEFT + MARGIN + 12);
         TextBlock top = TextBlock.of(heading(), Math.min(WRAP, width - 2 * MARGIN), options.styles());
         items.add(block("title-block", top).at(MARGIN, MARGIN));
@@ -114,7 +115,12 @@ public final class LaySheet {
         lines.add(new LabelLine(
                 Role.CUT_COUNT,
                 words.say(
-                        "lay-cloth", "{cloth} {needed}", "cloth", clothName(), "needed", words.say(LayWords.needed(plan)))));
+                        "lay-cloth",
+                        "{cloth} {needed}",
+                        "cloth",
+                        clothName(),
+                        "needed",
+                        words.say(LayWords.needed(plan)))));
         answer.ifPresent(a -> LayWords.answer(a)
                 .forEach(p -> lines.add(new LabelLine(
                         a.verdict() == HaveAnswer.Verdict.YES ? Role.LABEL : Role.WARNING, words.say(p)))));
@@ -232,7 +238,9 @@ public final class LaySheet {
                     Ink.Anchor.END,
                     0,
                     Math.min(fitted, 2.5),
-                    foldBottom ? words.say("lay-meet", "selvages meet") : words.say("lay-folded-in", "one layer below")));
+                    foldBottom
+                            ? words.say("lay-meet", "selvages meet")
+                            : words.say("lay-folded-in", "one layer below")));
         }
         ink.add(new Ink.TextLine(
                 Role.LAY_EDGE,
@@ -316,7 +324,9 @@ public final class LaySheet {
         double before = 0;
         for (LaySection section : plan.sections()) {
             if (cloth <= section.end()) {
-                return before + Math.max(0, cloth - section.start()) / section.folding().lengths();
+                return before
+                        + Math.max(0, cloth - section.start())
+                                / section.folding().lengths();
             }
             before += section.length();
         }
@@ -337,7 +347,11 @@ public final class LaySheet {
                 Ink.Anchor.START,
                 0,
                 size,
-                words.say("lay-at-hand", "at hand: {length}", "length", Fact.length(answer.get().have()))));
+                words.say(
+                        "lay-at-hand",
+                        "at hand: {length}",
+                        "length",
+                        Fact.length(answer.get().have()))));
         items.add(new Ink.Group(ids.of("at-hand"), "at-hand", "", "", new Vector(0, 0), ink));
     }
 }
