@@ -2,6 +2,7 @@ package org.gusset.core.cloth;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.gusset.core.geometry.CubicSegment;
 import org.gusset.core.geometry.LineSegment;
 import org.gusset.core.geometry.Path;
 import org.gusset.core.geometry.Point;
@@ -101,7 +102,8 @@ final class SafeRing {
         Vector b = segment.tangent(to);
         Vector chord = q.minus(p);
         double turn = turn(a, m) + turn(m, b);
-        boolean oneWay = turn(a, m) * turn(m, b) >= 0
+        boolean oneWay = turnsOneWay(segment, from, to)
+                && turn(a, m) * turn(m, b) >= 0
                 && a.cross(chord) * turn >= 0
                 && chord.cross(b) * turn >= 0
                 && Math.abs(turn) < MOST_TURN;
@@ -121,6 +123,18 @@ final class SafeRing {
             add(p);
             add(q);
         }
+    }
+
+    /** True of an arc; of a cubic if its control points turn one way, since its curvature then has one sign. */
+    private static boolean turnsOneWay(Segment segment, double from, double to) {
+        if (!(segment instanceof CubicSegment whole)) {
+            return true;
+        }
+        CubicSegment cubic = from == 0 && to == 1 ? whole : (CubicSegment) whole.part(from, to);
+        Vector first = cubic.control1().minus(cubic.start());
+        Vector second = cubic.control2().minus(cubic.control1());
+        Vector third = cubic.end().minus(cubic.control2());
+        return first.cross(second) * second.cross(third) >= 0 && first.cross(third) * first.cross(second) >= 0;
     }
 
     /** How far one way turns to the other, in degrees, positive anticlockwise as seen. */

@@ -28,7 +28,7 @@ public final class LaySheet {
     public static final double SCALE = 0.1;
 
     private static final double MARGIN = 12;
-    private static final double LEFT = 22;
+    private static final double LEFT = 38;
     private static final double GAP = 9;
     private static final double WRAP = 185;
     private static final double LEAST_WIDTH = 210;
@@ -258,7 +258,7 @@ public final class LaySheet {
         if (number == 0) {
             ink.add(new Ink.TextLine(
                     Role.LAY_EDGE,
-                    new Point(-2, width / 2),
+                    new Point(foldedIn ? 6 - LEFT + MARGIN : -2, width / 2),
                     Ink.Anchor.MIDDLE,
                     90,
                     size,
