@@ -41,6 +41,24 @@ record Room(double low, double high, double left, double reach, Optional<Lattice
         return along.isPresent() ? along.get().atOrAbove(from) : from;
     }
 
+    /** The x nearest to {@code x} on a strip of a length; not a number if there is none. */
+    double x(double x, double length) {
+        double last = length - reach + length * 1e-12;
+        double within = Math.max(left, Math.min(last, x));
+        if (along.isEmpty()) {
+            return within;
+        }
+        double at = along.get().nearest(within);
+        double down = at > last ? along.get().atOrBelow(last) : at;
+        double up = down < left ? along.get().atOrAbove(left) : down;
+        return up > last ? Double.NaN : up;
+    }
+
+    /** The least length of a strip that the shape lies on. */
+    double leastLength() {
+        return xFrom(left) + reach;
+    }
+
     /** The y nearest to {@code y}. */
     double y(double y) {
         double within = Math.max(low, Math.min(high, y));

@@ -44,7 +44,7 @@ final class Shapes {
                     shapes.add(turned.size());
                     turned.add(shape);
                     rooms.add(room.get());
-                    parts.add(ConvexParts.of(shape.xs, shape.ys));
+                    parts.add(Outward.parts(shape));
                 }
             }
             ofItem[i] = shapes.stream().mapToInt(Integer::intValue).toArray();
