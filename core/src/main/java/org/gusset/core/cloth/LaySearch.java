@@ -9,6 +9,7 @@ import java.util.concurrent.Executor;
 import java.util.function.BooleanSupplier;
 import org.gusset.core.cloth.packing.Packer;
 import org.gusset.core.cloth.packing.Packing;
+import org.gusset.core.cloth.packing.PackingCheck;
 import org.gusset.core.cloth.packing.Search;
 
 /**
@@ -76,6 +77,9 @@ public record LaySearch(Search search, Executor executor, Patience patience) {
         }
         Packing better =
                 Packer.improve(side.strip(), side.packing(), search, keepGoing, executor, progress -> {});
-        return better.length() < side.packing().length() ? side.with(better) : side;
+        // What the independent check refuses is not taken, however short it is.
+        boolean sound = better.length() < side.packing().length()
+                && PackingCheck.flaws(side.strip(), better).isEmpty();
+        return sound ? side.with(better) : side;
     }
 }
