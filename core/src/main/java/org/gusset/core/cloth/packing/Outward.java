@@ -48,7 +48,8 @@ final class Outward {
 
     /** Rounding could make a ring whose edges all but touch cross itself. */
     private boolean simple() {
-        return Rings.polygon(ring.stream().map(c -> new Point(c.x, c.y)).toList()).isValid();
+        return Rings.polygon(ring.stream().map(c -> new Point(c.x, c.y)).toList())
+                .isValid();
     }
 
     private void straighten() {

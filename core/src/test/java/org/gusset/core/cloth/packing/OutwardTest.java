@@ -22,7 +22,8 @@ class OutwardTest {
             Item item = Item.of("piece " + i, ring, 1, List.of(Orientation.turned(random.nextInt(8) * 45)));
             Turned turned = Turned.of(item, 0, item.orientations().get(0));
             List<Convex> parts = Outward.parts(turned);
-            Geometry held = UnaryUnionOp.union(parts.stream().map(OutwardTest::polygon).toList());
+            Geometry held =
+                    UnaryUnionOp.union(parts.stream().map(OutwardTest::polygon).toList());
             Polygon cut = polygon(new Convex(turned.xs, turned.ys));
             // The overlay itself rounds; what is left over is a splinter if anything.
             assertThat(cut.difference(held).getArea()).as("ring %d", i).isLessThan(1e-9 * cut.getArea());

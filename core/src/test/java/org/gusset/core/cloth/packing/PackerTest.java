@@ -148,9 +148,16 @@ class PackerTest {
     @Test
     void whatStaysStuckStaysSound() {
         Item band = Item.of(
-                "band", StripBox.rectangle(15, 40), 1, List.of(new Orientation(0, true), Orientation.turned(-2.5), Orientation.turned(45)));
+                "band",
+                StripBox.rectangle(15, 40),
+                1,
+                List.of(new Orientation(0, true), Orientation.turned(-2.5), Orientation.turned(45)));
         Item panel = new Item(
-                "panel", StripBox.rectangle(60, 120), 1, StripBox.QUARTER_TURNS, Rail.free().withAlong(new Lattice(0, 11)));
+                "panel",
+                StripBox.rectangle(60, 120),
+                1,
+                StripBox.QUARTER_TURNS,
+                Rail.free().withAlong(new Lattice(0, 11)));
         Strip strip = new Strip(120, List.of(band, panel), 1);
         Packing first = Packer.first(strip).orElseThrow();
         Packing packing = Packer.improve(strip, first, new Search(1490, 10, 1), () -> true, Runnable::run, p -> {});
