@@ -28,7 +28,8 @@ class OutwardTest {
             // The overlay itself rounds; what is left over is a splinter if anything.
             assertThat(cut.difference(held).getArea()).as("ring %d", i).isLessThan(1e-9 * cut.getArea());
             assertThat(held.getArea()).isLessThan(cut.getArea() * 1.0031);
-            assertThat(held.getEnvelopeInternal().equals(cut.getEnvelopeInternal())).isTrue();
+            assertThat(held.getEnvelopeInternal().equals(cut.getEnvelopeInternal()))
+                    .isTrue();
             fewer += held.getNumPoints() < cut.getNumPoints() ? 1 : 0;
         }
         assertThat(fewer).isGreaterThan(200);
