@@ -36,9 +36,8 @@ public record LaySearch(Search search, Executor executor, Patience patience) {
         if (search.rounds() == 0 || all.isEmpty()) {
             return all;
         }
-        List<Laid> byLength = all.stream()
-                .sorted(Comparator.comparingDouble(Laid::length))
-                .toList();
+        List<Laid> byLength =
+                all.stream().sorted(Comparator.comparingDouble(Laid::length)).toList();
         double shortest = byLength.get(0).length();
         List<Laid> worth = byLength.stream()
                 .filter(l -> l.length() <= shortest * WORTH)
@@ -75,8 +74,7 @@ public record LaySearch(Search search, Executor executor, Patience patience) {
         if (side.strip().pieces() < 2 || !keepGoing.getAsBoolean()) {
             return side;
         }
-        Packing better =
-                Packer.improve(side.strip(), side.packing(), search, keepGoing, executor, progress -> {});
+        Packing better = Packer.improve(side.strip(), side.packing(), search, keepGoing, executor, progress -> {});
         // What the independent check refuses is not taken, however short it is.
         boolean sound = better.length() < side.packing().length()
                 && PackingCheck.flaws(side.strip(), better).isEmpty();

@@ -39,7 +39,7 @@ final class Border {
                     if (covered.length < spans + 2) {
                         covered = Arrays.copyOf(covered, 2 * covered.length);
                     }
-                    if (clip(fit, k, j, px, py, qx, qy, length, tolerance, covered, spans)) {
+                    if (clip(fit, k, j, px, py, qx, qy, tolerance, covered, spans)) {
                         spans += 2;
                     }
                 }
@@ -66,7 +66,6 @@ final class Border {
             double py,
             double qx,
             double qy,
-            double length,
             double tolerance,
             double[] covered,
             int at) {

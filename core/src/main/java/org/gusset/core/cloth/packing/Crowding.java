@@ -13,6 +13,8 @@ final class Crowding {
 
     private static final float MOST_GROWTH = 2;
     private static final float FADING = 0.95f;
+    /** Pairs that stay stuck for hundreds of sweeps would grow beyond all numbers. */
+    private static final float MOST_WEIGHT = 1e15f;
     /** Large pieces are dear: by this power of their mean extent. */
     private static final double POWER_OF_SIZE = 1.5;
 
@@ -185,9 +187,8 @@ final class Crowding {
             for (int j = 0; j < i; j++) {
                 float d = depth[i * pieces + j];
                 float old = weight[i * pieces + j];
-                float now = d > 0
-                        ? old * (LEAST_GROWTH + (MOST_GROWTH - LEAST_GROWTH) * d / deepest)
-                        : Math.max(1, old * FADING);
+                float grown = old * (LEAST_GROWTH + (MOST_GROWTH - LEAST_GROWTH) * d / deepest);
+                float now = d > 0 ? Math.min(grown, MOST_WEIGHT) : Math.max(1, old * FADING);
                 weight[i * pieces + j] = now;
                 weight[j * pieces + i] = now;
             }

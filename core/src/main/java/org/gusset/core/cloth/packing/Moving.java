@@ -47,6 +47,7 @@ final class Moving {
         double spanX = turned.maxX - turned.minX;
         double spanY = turned.maxY - turned.minY;
         Arrays.fill(bestCost, Double.POSITIVE_INFINITY);
+        Arrays.fill(bestShape, old);
         tryNear(piece, old, spanX, spanY, length);
         tryAllOver(piece, turned.item, length);
         double size = Math.min(spanX, spanY);

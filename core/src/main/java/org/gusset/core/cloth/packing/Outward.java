@@ -2,6 +2,7 @@ package org.gusset.core.cloth.packing;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.gusset.core.geometry.Point;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
@@ -42,7 +43,13 @@ final class Outward {
         outward.straighten();
         double[] xs = outward.ring.stream().mapToDouble(c -> c.x).toArray();
         double[] ys = outward.ring.stream().mapToDouble(c -> c.y).toArray();
-        return ConvexParts.of(xs, ys);
+        return outward.simple() ? ConvexParts.of(xs, ys) : ConvexParts.of(shape.xs, shape.ys);
+    }
+
+    /** Rounding could make a ring whose edges all but touch cross itself. */
+    private boolean simple() {
+        return Rings.polygon(ring.stream().map(c -> new Point(c.x, c.y)).toList())
+                .isValid();
     }
 
     private void straighten() {

@@ -58,7 +58,7 @@ public final class Packer {
         Shapes shapes = new Shapes(strip, 0);
         Layout start = layout(shapes, from);
         Layout best = new Rounds(shapes, start, search).run(search, keepGoing, executor, progress);
-        return best == start ? from : best.packing(shapes);
+        return best.length() < start.length() ? best.packing(shapes) : from;
     }
 
     /** A plan in the numbers of the shapes. */

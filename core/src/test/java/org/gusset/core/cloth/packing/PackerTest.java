@@ -144,6 +144,26 @@ class PackerTest {
         }
     }
 
+    /** Two pieces that cannot be parted on any shorter strip push at one another for hundreds of sweeps. */
+    @Test
+    void whatStaysStuckStaysSound() {
+        Item band = Item.of(
+                "band",
+                StripBox.rectangle(15, 40),
+                1,
+                List.of(new Orientation(0, true), Orientation.turned(-2.5), Orientation.turned(45)));
+        Item panel = new Item(
+                "panel",
+                StripBox.rectangle(60, 120),
+                1,
+                StripBox.QUARTER_TURNS,
+                Rail.free().withAlong(new Lattice(0, 11)));
+        Strip strip = new Strip(120, List.of(band, panel), 1);
+        Packing first = Packer.first(strip).orElseThrow();
+        Packing packing = Packer.improve(strip, first, new Search(1490, 10, 1), () -> true, Runnable::run, p -> {});
+        assertThat(PackingCheck.flaws(strip, packing)).isEmpty();
+    }
+
     private static Strip railed() {
         List<Item> items = List.of(
                 new Item("back", StripBox.ring(0, 0, 60, 0, 50, 25, 8, 28), 1, StripBox.HALF_TURNS, Rail.at(0)),
