@@ -22,4 +22,6 @@ module org.gusset.core {
     exports org.gusset.core.stress;
     exports org.gusset.core.grade;
     exports org.gusset.core.sizing;
+    exports org.gusset.core.cloth;
+    exports org.gusset.core.cloth.packing;
 }

@@ -4,6 +4,9 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.gusset.core.cloth.HaveAnswer;
+import org.gusset.core.cloth.LayPlan;
 import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.draft.Drawing;
 import org.gusset.core.grade.Grade;
@@ -16,6 +19,7 @@ import org.gusset.svg.page.PageOptions;
 import org.gusset.svg.page.Pages;
 import org.gusset.svg.scene.Scene;
 import org.gusset.svg.sheet.GradeSheet;
+import org.gusset.svg.sheet.LaySheet;
 import org.gusset.svg.sheet.Nest;
 import org.gusset.svg.sheet.SeamSheet;
 import org.gusset.svg.sheet.SheetContent;
@@ -132,6 +136,11 @@ public final class Svg {
         return Lessons.of(drawing, lengths, options).stream()
                 .map(step -> write(step.scene(), options.styles()))
                 .toList();
+    }
+
+    /** How the pieces of a drawing are laid on cloth, at a tenth of their size; with the answer to what is at hand, if there is one. */
+    public static String lay(Drawing drawing, LayPlan plan, Optional<HaveAnswer> answer, SheetOptions options) {
+        return write(LaySheet.of(drawing, plan, answer, options), options.styles());
     }
 
     /** Any scene as an SVG document. */

@@ -10,6 +10,8 @@ import org.gusset.core.construct.PathConstruction;
 import org.gusset.core.construct.PointConstruction;
 import org.gusset.core.diagnostic.Phrase;
 import org.gusset.core.draft.Draft;
+import org.gusset.core.geometry.Path;
+import org.gusset.core.geometry.Point;
 import org.gusset.core.graph.Handle;
 import org.gusset.core.graph.Operation;
 import org.gusset.core.pattern.Dart;
@@ -63,6 +65,7 @@ final class DraftParts {
                     cloth.symbol().name(),
                     Lowering.as(lowering.symbol(cloth.symbol()), Double.class),
                     cloth.length().map(l -> Lowering.as(lowering.handle(l), Double.class)),
+                    ways(cloth),
                     cloth.note()));
         }
         source.pieces().forEach(this::piece);
@@ -72,6 +75,24 @@ final class DraftParts {
             Class<?> type = made.operation() instanceof Walking ? Walk.class : Finding.class;
             draft.add(new Draft.CheckNode(asked.name(), lowering.check(made, type, asked.place()), asked.place()));
         }
+    }
+
+    private Draft.ClothWaysNodes ways(Cloth cloth) {
+        List<Draft.ClothAmount> amounts = new ArrayList<>();
+        for (Cloth.Amount amount : cloth.amounts()) {
+            amounts.add(new Draft.ClothAmount(
+                    amount.kind(), amount.along(), Lowering.as(lowering.handle(amount.term()), Double.class)));
+        }
+        List<Draft.MatchedNodes> matched = new ArrayList<>();
+        for (Cloth.Match match : cloth.matches()) {
+            matched.add(new Draft.MatchedNodes(
+                    match.piece().name(),
+                    match.name(),
+                    Lowering.as(lowering.handle(match.term()), Point.class),
+                    Optional.ofNullable(match.piece().layout().mirror)
+                            .map(m -> Lowering.as(lowering.handle(m), Path.class))));
+        }
+        return new Draft.ClothWaysNodes(cloth.laid(), cloth.isOneWay(), amounts, matched);
     }
 
     private Optional<Handle<Finding>> range(Optional<Term> range, Symbol symbol) {

@@ -8,6 +8,8 @@ import org.gusset.core.check.Finding;
 import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.diagnostic.Phrase;
 import org.gusset.core.diagnostic.Place;
+import org.gusset.core.geometry.Path;
+import org.gusset.core.geometry.Point;
 import org.gusset.core.graph.Graph;
 import org.gusset.core.graph.Handle;
 import org.gusset.core.measure.Dimension;
@@ -124,9 +126,35 @@ public final class Draft {
         }
     }
 
-    /** A cloth: its name, the nodes of its width and of its length if that is told, its note. */
+    /** A cloth: its name, the nodes of its width and of its length if that is told, how it is laid and behaves, its note. */
     public record ClothNodes(
-            String name, Handle<Double> width, Optional<Handle<Double>> length, Optional<String> note) {}
+            String name,
+            Handle<Double> width,
+            Optional<Handle<Double>> length,
+            ClothWaysNodes ways,
+            Optional<String> note) {}
+
+    /** How a cloth is laid and behaves: the nodes of the amounts that are told, and the points at which its pattern is matched. */
+    public record ClothWaysNodes(
+            Optional<ClothWays.Laid> laid, boolean oneWay, List<ClothAmount> amounts, List<MatchedNodes> matched) {
+        public ClothWaysNodes {
+            amounts = List.copyOf(amounts);
+            matched = List.copyOf(matched);
+        }
+    }
+
+    /** An amount along or across a cloth: of its repeat a length, of what it shrinks or gives a share. */
+    public record ClothAmount(Kind kind, boolean along, Handle<Double> node) {
+        /** What the amount is of. */
+        public enum Kind {
+            REPEAT,
+            SHRINKS,
+            STRETCH
+        }
+    }
+
+    /** A point at which a cloth's pattern is matched; {@code mirror} where the piece is the mirror image of what is drawn. */
+    public record MatchedNodes(String piece, String name, Handle<Point> point, Optional<Handle<Path>> mirror) {}
 
     /** A check, whose node gives a {@link Finding}, or a seam, whose node gives a {@link Walk}. */
     public record CheckNode(String name, Handle<?> node, Place place) {}

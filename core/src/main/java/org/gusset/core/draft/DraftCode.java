@@ -10,6 +10,7 @@ public enum DraftCode implements Code {
     MEASURE_KIND("MEA103", "{name} must be {wanted}, and this is {given}."),
     MEASURE_NOTHING("MEA104", "{name} is {value}, and a length of the body is more than nothing."),
     CLOTH_WITHOUT_WIDTH("KND102", "The cloth `{name}` is {width} wide, and a cloth has width."),
+    CLOTH_AMOUNT("CLO001", "The cloth `{name}` {what} {amount} {way}, and that must be {wanted}."),
     NO_SUCH_CHOICE("NAM101", "The draft has no choice called `{name}`."),
     CHOICE_KIND("KND101", "The choice `{name}` must be {wanted}, and this is {given}.");
 

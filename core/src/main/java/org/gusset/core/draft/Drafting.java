@@ -360,7 +360,8 @@ final class Drafting {
                         "width",
                         Fact.length(width.get())));
             } else {
-                width.ifPresent(w -> cloths.add(new Cloth(cloth.name(), w, length, cloth.note())));
+                width.ifPresent(w -> cloths.add(new Cloth(
+                        cloth.name(), w, length, new ClothReading(cloth, evaluation, told).ways(), cloth.note())));
             }
         }
         return List.copyOf(cloths);

@@ -62,6 +62,10 @@ class WallsTest {
             .definedBy("..core.sizing..")
             .whereLayer("sizing")
             .mayNotBeAccessedByAnyLayer()
+            .layer("cloth")
+            .definedBy("..core.cloth", "..core.cloth.packing..")
+            .whereLayer("cloth")
+            .mayNotBeAccessedByAnyLayer()
             .layer("json")
             .definedBy("..core.json..")
             .layer("build")
@@ -75,13 +79,13 @@ class WallsTest {
             .whereLayer("json")
             .mayNotBeAccessedByAnyLayer()
             .whereLayer("draft")
-            .mayOnlyBeAccessedByLayers("stress", "chalk", "grade", "sizing", "json", "build")
+            .mayOnlyBeAccessedByLayers("stress", "chalk", "cloth", "grade", "sizing", "json", "build")
             .whereLayer("seam")
             .mayOnlyBeAccessedByLayers("draft", "grade", "json", "build")
             .whereLayer("check")
             .mayOnlyBeAccessedByLayers("seam", "draft", "stress", "grade", "json", "build")
             .whereLayer("pattern")
-            .mayOnlyBeAccessedByLayers("change", "check", "seam", "draft", "chalk", "grade", "json", "build")
+            .mayOnlyBeAccessedByLayers("change", "check", "seam", "draft", "chalk", "cloth", "grade", "json", "build")
             .whereLayer("change")
             .mayOnlyBeAccessedByLayers("draft")
             .whereLayer("evaluate")
@@ -92,6 +96,16 @@ class WallsTest {
             .mayOnlyBeAccessedByLayers(
                     "construct", "evaluate", "pattern", "change", "check", "seam", "draft", "stress", "grade", "build")
             .because("a host that needs only geometry must not drag in drafts");
+
+    @ArchTest
+    static final ArchRule packingStandsAlone = noClasses()
+            .that()
+            .resideInAPackage("..core.cloth.packing..")
+            .should()
+            .dependOnClassesThat(resideInAPackage("org.gusset.core..")
+                    .and(com.tngtech.archunit.base.DescribedPredicate.not(
+                            resideInAnyPackage("..core.cloth.packing..", "..core.geometry.."))))
+            .because("a strip is packed without knowing what a piece or a fold is");
 
     @ArchTest
     static final ArchRule noCycles =

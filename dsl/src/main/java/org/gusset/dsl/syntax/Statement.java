@@ -90,7 +90,7 @@ public sealed interface Statement {
     /** {@code choice = expr}. */
     record Setting(Name name, Expr value) {}
 
-    /** {@code cloth name wide w [long l] [folded lengthwise, folded twice, open] [one way] [repeat ...] [shrinks ...] [stretch ...]}. */
+    /** {@code cloth name wide w [long l] [folded lengthwise, folded twice, open] [one way] [repeat ...] [shrinks ...] [stretch ...] [matching P, ...]}. */
     record Cloth(
             Name name,
             Expr wide,
@@ -100,6 +100,7 @@ public sealed interface Statement {
             List<Directed> repeat,
             List<Directed> shrinks,
             List<Directed> stretch,
+            List<Expr> matching,
             Optional<Words> note,
             Span span)
             implements Statement {}

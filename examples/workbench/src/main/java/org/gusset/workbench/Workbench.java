@@ -54,6 +54,7 @@ public final class Workbench implements Runnable {
         commands.put("check", CheckCommand::new);
         commands.put("seams", SeamsCommand::new);
         commands.put("chalk", ChalkCommand::new);
+        commands.put("lay", LayCommand::new);
         commands.put("sheet", SheetCommand::new);
         commands.put("values", ValuesCommand::new);
         commands.put("steps", StepsCommand::new);
@@ -118,9 +119,13 @@ public final class Workbench implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(
-                spec.commandLine(),
-                "a command is missing: measures, draw, check, seams, chalk, sheet, values, steps, lesson, watch, grade, sizes, format, lint or stress");
+        throw new ParameterException(spec.commandLine(), "a command is missing: " + names());
+    }
+
+    private static String names() {
+        List<String> names = List.copyOf(COMMANDS.keySet());
+        int last = names.size() - 1;
+        return String.join(", ", names.subList(0, last)) + " or " + names.get(last);
     }
 
     /** A class and no lambdas: the archive of classes holds none of these two interfaces, so that each start would make them. */

@@ -49,7 +49,7 @@ class WorkbenchTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "                                        | a command is missing: measures, draw, check, seams, chalk, sheet, values, steps, lesson, grade, sizes, format, lint or stress",
+                "                                        | a command is missing: measures, draw, check, seams, chalk, lay, sheet, values, steps, lesson, watch, grade, sizes, format, lint or stress",
                 "drwa                                    | Did you mean: gusset draw",
                 "draw                                    | Missing required",
                 "draw D                                  | Missing required",

@@ -120,6 +120,26 @@ public enum Role {
     GRADE_BENDS(false),
     /** A corner that stays where it is. */
     GRADE_STAYS(false),
+    /** On a lay, the edge of the cloth at its selvage. */
+    SELVAGE(false),
+    /** On a lay, a fold of the cloth. */
+    CLOTH_FOLD(false),
+    /** On a lay, where the cloth is cut off or begins. */
+    CLOTH_END(false),
+    /** On a lay, where the cloth is folded anew. */
+    SECTION_LIMIT(false),
+    /** On a lay, where what is at hand ends. */
+    AT_HAND(false),
+    /** On a lay, the middle of a stripe of the cloth's pattern. */
+    STRIPE(false),
+    /** On a lay, where a piece is cut. */
+    LAID_PIECE(false),
+    /** On a lay, a piece whose paper lies wrong side up or end for end. */
+    LAID_TURNED(false),
+    /** On a lay, the way of the warp on a piece. */
+    LAID_GRAIN(false),
+    /** The scale along a lay. */
+    RULER(false),
     /** The title of a sheet. */
     SHEET_TITLE(true),
     /** The name of a piece. */
@@ -154,6 +174,14 @@ public enum Role {
     CORNER_NAME(true),
     /** How a corner moves from size to size. */
     CORNER_MOVE(true),
+    /** The name of a piece on a lay. */
+    LAID_NAME(true),
+    /** How a piece lies. */
+    LAID_NOTE(true),
+    /** Along the edges of a lay. */
+    LAY_EDGE(true),
+    /** The figures of the scale along a lay. */
+    RULER_WORDS(true),
     /** What one rarely reads: the fingerprint. */
     SMALL_PRINT(true);
 

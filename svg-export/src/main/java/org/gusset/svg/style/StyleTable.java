@@ -94,6 +94,7 @@ public record StyleTable(Map<Role, Pen> pens, Map<Role, Lettering> letterings) {
         pens.put(Role.GRADE_BREAKS, Pen.dashed(0.9, 3.0, 1.6));
         pens.put(Role.GRADE_BENDS, Pen.dashed(0.9, 0.9, 1.1));
         pens.put(Role.GRADE_STAYS, Pen.solid(0.4));
+        lay(pens);
         Map<Role, Lettering> letterings = new EnumMap<>(Role.class);
         letterings.put(Role.SHEET_TITLE, Lettering.bold(11));
         letterings.put(Role.PIECE_NAME, Lettering.bold(9));
@@ -112,8 +113,26 @@ public record StyleTable(Map<Role, Pen> pens, Map<Role, Lettering> letterings) {
         letterings.put(Role.SENTENCE, Lettering.plain(7.5));
         letterings.put(Role.CORNER_NAME, Lettering.bold(5));
         letterings.put(Role.CORNER_MOVE, Lettering.plain(5));
+        letterings.put(Role.LAID_NAME, Lettering.bold(4));
+        letterings.put(Role.LAID_NOTE, Lettering.plain(3));
+        letterings.put(Role.LAY_EDGE, Lettering.plain(3.5));
+        letterings.put(Role.RULER_WORDS, Lettering.plain(3));
         letterings.put(Role.SMALL_PRINT, Lettering.plain(3.5));
         return new StyleTable(pens, letterings);
+    }
+
+    /** A lay is drawn small, so its lines are thin; the fold is the one that must not be missed. */
+    private static void lay(Map<Role, Pen> pens) {
+        pens.put(Role.SELVAGE, Pen.dashed(0.25, 1.0, 0.8));
+        pens.put(Role.CLOTH_FOLD, Pen.dashed(0.7, 8.0, 1.2, 1.5, 1.2));
+        pens.put(Role.CLOTH_END, Pen.solid(0.25));
+        pens.put(Role.SECTION_LIMIT, Pen.solid(0.5));
+        pens.put(Role.AT_HAND, Pen.dashed(0.6, 3.0, 1.5));
+        pens.put(Role.STRIPE, new Pen(0.13, List.of(), "#9a9a9a"));
+        pens.put(Role.LAID_PIECE, Pen.solid(0.3));
+        pens.put(Role.LAID_TURNED, Pen.dashed(0.3, 4.0, 1.0));
+        pens.put(Role.LAID_GRAIN, Pen.solid(0.2));
+        pens.put(Role.RULER, Pen.solid(0.18));
     }
 
     private static void sizes(Map<Role, Pen> pens) {

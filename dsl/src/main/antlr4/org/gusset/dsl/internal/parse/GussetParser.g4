@@ -137,6 +137,7 @@ clothTail
     | REPEAT directed (COMMA directed)*
     | SHRINKS directed (COMMA directed)*
     | STRETCH directed (COMMA directed)*
+    | MATCHING operand (COMMA operand)*
     ;
 
 directed: sum (ALONG | ACROSS);

@@ -131,6 +131,7 @@ public final class Lowering {
                     cloth.symbol().name(),
                     as(symbol(cloth.symbol()), Double.class),
                     cloth.length().filter(l -> !l.broken()).map(l -> as(handle(l), Double.class)),
+                    ways(cloth.ways()),
                     cloth.note()));
         }
         checked.pieces().forEach(this::pieceNodes);
@@ -139,6 +140,22 @@ public final class Lowering {
                 draft.add(new Draft.CheckNode(check.name(), check(check.finding()), check.span()));
             }
         }
+    }
+
+    private Draft.ClothWaysNodes ways(CheckedDraft.ClothWays ways) {
+        return new Draft.ClothWaysNodes(
+                ways.laid(),
+                ways.oneWay(),
+                ways.amounts().stream()
+                        .map(a -> new Draft.ClothAmount(a.kind(), a.along(), as(handle(a.amount()), Double.class)))
+                        .toList(),
+                ways.matched().stream()
+                        .map(m -> new Draft.MatchedNodes(
+                                m.piece(),
+                                m.name(),
+                                as(handle(m.point()), Point.class),
+                                m.mirror().map(line -> as(handle(line), Path.class))))
+                        .toList());
     }
 
     private static boolean valued(Symbol symbol) {

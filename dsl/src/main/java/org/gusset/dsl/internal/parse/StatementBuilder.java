@@ -237,6 +237,7 @@ final class StatementBuilder {
         List<Statement.Directed> repeat = List.of();
         List<Statement.Directed> shrinks = List.of();
         List<Statement.Directed> stretch = List.of();
+        List<Expr> matching = List.of();
         onlyOnce(context.clothTail());
         for (GussetParser.ClothTailContext tail : context.clothTail()) {
             if (tail.LONG() != null) {
@@ -250,8 +251,10 @@ final class StatementBuilder {
                 repeat = directed(tail.directed());
             } else if (tail.SHRINKS() != null) {
                 shrinks = directed(tail.directed());
-            } else {
+            } else if (tail.STRETCH() != null) {
                 stretch = directed(tail.directed());
+            } else {
+                matching = tail.operand().stream().map(exprs::operand).toList();
             }
         }
         return new Statement.Cloth(
@@ -263,11 +266,23 @@ final class StatementBuilder {
                 repeat,
                 shrinks,
                 stretch,
+                matching,
                 note(context.words()),
                 span);
     }
 
     private List<Statement.Directed> directed(List<GussetParser.DirectedContext> contexts) {
+        Set<Boolean> ways = new HashSet<>();
+        for (GussetParser.DirectedContext one : contexts) {
+            if (!ways.add(one.ALONG() != null)) {
+                faults.tell(
+                        SyntaxCode.SAID_TWICE,
+                        spans.of(one.getStop()),
+                        Hint.of("said.once", "Keep one of the two."),
+                        "word",
+                        one.getStop().getText());
+            }
+        }
         return contexts.stream()
                 .map(d -> new Statement.Directed(exprs.sum(d.sum()), d.ALONG() != null))
                 .toList();

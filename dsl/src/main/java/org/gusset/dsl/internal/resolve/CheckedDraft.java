@@ -81,7 +81,25 @@ public record CheckedDraft(
     }
 
     /** A cloth; {@code length} if it is told. */
-    public record Cloth(Symbol symbol, Optional<Term> length, Optional<String> note) {}
+    public record Cloth(Symbol symbol, Optional<Term> length, ClothWays ways, Optional<String> note) {}
+
+    /** How a cloth is laid and behaves. */
+    public record ClothWays(
+            Optional<org.gusset.core.draft.ClothWays.Laid> laid,
+            boolean oneWay,
+            List<ClothAmount> amounts,
+            List<Matched> matched) {
+        public ClothWays {
+            amounts = List.copyOf(amounts);
+            matched = List.copyOf(matched);
+        }
+    }
+
+    /** An amount along or across a cloth. */
+    public record ClothAmount(Draft.ClothAmount.Kind kind, boolean along, Term amount) {}
+
+    /** A point of a piece at which a cloth's pattern is matched; {@code mirror} where the piece is the mirror image of what is drawn. */
+    public record Matched(String piece, String name, Term point, Optional<Term> mirror) {}
 
     /** A step of a piece. */
     public record Step(String title, List<String> names, List<Term> words) {

@@ -277,7 +277,10 @@ final class FileStatements {
                 Context at = new Context(symbol.get().scope(), uses, -1);
                 Optional<Term> length = cloth.length().map(l -> expressions.length(l, at, "The length of a cloth"));
                 cloths.add(new CheckedDraft.Cloth(
-                        symbol.get(), length, cloth.note().map(Words::plain)));
+                        symbol.get(),
+                        length,
+                        new ClothStatements(expressions, messages, at).ways(cloth),
+                        cloth.note().map(Words::plain)));
             }
         } else {
             return false;

@@ -1,0 +1,71 @@
+package org.gusset.core.cloth.packing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What is to be laid, and on what.
+ *
+ * @param width of the strip; pieces lie from y = 0 to y = width
+ * @param items what is placed; at least one
+ * @param gap the least distance between two pieces; 0 lets them touch
+ */
+public record Strip(double width, List<Item> items, double gap) {
+    /**
+     * A strip.
+     *
+     * @throws IllegalArgumentException if the width is not positive and finite, the gap negative or not finite, or there are no items
+     */
+    public Strip {
+        items = List.copyOf(items);
+        if (!(width > 0) || !Double.isFinite(width)) {
+            throw new IllegalArgumentException("the width must be positive and finite: " + width);
+        }
+        if (!(gap >= 0) || !Double.isFinite(gap)) {
+            throw new IllegalArgumentException("the gap must not be negative: " + gap);
+        }
+        if (items.isEmpty()) {
+            throw new IllegalArgumentException("a strip needs at least one item");
+        }
+    }
+
+    /** The area of all pieces. */
+    public double area() {
+        return items.stream().mapToDouble(i -> i.area() * i.demand()).sum();
+    }
+
+    /** The number of pieces. */
+    public int pieces() {
+        return items.stream().mapToInt(Item::demand).sum();
+    }
+
+    /** The items that have no place on a strip of this width, however long; empty if all have one. */
+    public List<Misfit> misfits() {
+        List<Misfit> out = new ArrayList<>();
+        for (int i = 0; i < items.size(); i++) {
+            misfit(i).ifPresent(out::add);
+        }
+        return out;
+    }
+
+    private Optional<Misfit> misfit(int number) {
+        Item item = items.get(number);
+        double least = Double.POSITIVE_INFINITY;
+        for (Orientation orientation : item.orientations()) {
+            Turned turned = Turned.of(item, number, orientation);
+            if (Room.of(turned, item.rail(), width).isPresent()) {
+                return Optional.empty();
+            }
+            least = Math.min(least, turned.maxY - turned.minY);
+        }
+        double room =
+                Math.min(width, item.rail().high()) - Math.max(0, item.rail().low());
+        return Optional.of(new Misfit(number, least, Math.max(0, room)));
+    }
+
+    /** What rounding may do to a coordinate of a placed piece without anybody calling it outside: a thousand millionth of the width. */
+    double tolerance() {
+        return width * 1e-9;
+    }
+}
