@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.gusset.core.geometry.Point;
 
 /**
@@ -48,18 +49,18 @@ final class PublishedSets {
         Map<?, ?> file =
                 (Map<?, ?>) JsonValues.read(text(folder().resolve("json").resolve(name + ".json")));
         List<Item> items = new ArrayList<>();
-        for (Object each : (List<?>) file.get("items")) {
+        for (Object each : (List<?>) at(file, "items")) {
             Map<?, ?> item = (Map<?, ?>) each;
             List<Point> ring = new ArrayList<>();
-            for (Object pair : (List<?>) ((Map<?, ?>) item.get("shape")).get("data")) {
+            for (Object pair : (List<?>) at((Map<?, ?>) at(item, "shape"), "data")) {
                 ring.add(new Point(number(((List<?>) pair).get(0)), number(((List<?>) pair).get(1))));
             }
             ring.remove(ring.size() - 1);
-            List<Orientation> turns = ((List<?>) item.get("allowed_orientations"))
+            List<Orientation> turns = ((List<?>) at(item, "allowed_orientations"))
                     .stream().map(d -> Orientation.turned(number(d))).toList();
-            items.add(Item.of(name + " " + items.size(), ring, (int) number(item.get("demand")), turns));
+            items.add(Item.of(name + " " + items.size(), ring, (int) number(at(item, "demand")), turns));
         }
-        return new Strip(number(file.get("strip_height")), items, 0);
+        return new Strip(number(at(file, "strip_height")), items, 0);
     }
 
     /** The best published layout, as long as its pieces reach. */
@@ -94,6 +95,10 @@ final class PublishedSets {
                 .mapToDouble(c -> Double.parseDouble(c[9]))
                 .findFirst()
                 .orElseThrow();
+    }
+
+    private static Object at(Map<?, ?> of, String key) {
+        return Objects.requireNonNull(of.get(key), key);
     }
 
     private static double number(Object value) {

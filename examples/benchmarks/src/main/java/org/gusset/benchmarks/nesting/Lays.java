@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.BooleanSupplier;
@@ -97,7 +98,7 @@ public final class Lays {
         StringBuilder out = new StringBuilder("| set | kind | at once |");
         StringBuilder line = new StringBuilder("| --- | --- | ---: |");
         for (double s : seconds) {
-            out.append(String.format(" %.0f s |", s));
+            out.append(String.format(Locale.ROOT, " %.0f s |", s));
             line.append(" ---: |");
         }
         return out + " best published | short of it by |\n" + line + " ---: | ---: |";
@@ -105,13 +106,21 @@ public final class Lays {
 
     private static void print(PrintStream out, Row row) {
         StringBuilder line = new StringBuilder(String.format(
+                Locale.ROOT,
                 "| %s | %s | %.2f (%.0f ms) |",
-                row.set().name(), row.set().garment() ? "garment" : "general", row.first(), row.firstMillis()));
+                row.set().name(),
+                row.set().garment() ? "garment" : "general",
+                row.first(),
+                row.firstMillis()));
         for (double d : row.reached()) {
-            line.append(String.format(" %.2f |", d));
+            line.append(String.format(Locale.ROOT, " %.2f |", d));
         }
         double last = row.reached()[row.reached().length - 1];
         out.println(line
-                + String.format(" %.2f | %.2f |", row.set().best(), row.set().best() - last));
+                + String.format(
+                        Locale.ROOT,
+                        " %.2f | %.2f |",
+                        row.set().best(),
+                        row.set().best() - last));
     }
 }
