@@ -130,7 +130,7 @@ final class SafeRing {
         if (!(segment instanceof CubicSegment whole)) {
             return true;
         }
-        CubicSegment cubic = from == 0 && to == 1 ? whole : (CubicSegment) whole.part(from, to);
+        CubicSegment cubic = from == 0 && to == 1 ? whole : whole.part(from, to);
         Vector first = cubic.control1().minus(cubic.start());
         Vector second = cubic.control2().minus(cubic.control1());
         Vector third = cubic.end().minus(cubic.control2());
