@@ -363,7 +363,7 @@ class LayTest {
                 """
                 piece Panel {
                   point a = origin
-                  point b = a right 46 cm
+                  point b = a right 40 cm
                   point c = b down drop
                   point d = a down drop
                   line top = a to b
