@@ -15,7 +15,6 @@ final class ClothLaying {
 
     private final LayCloth cloth;
     private final LayOptions options;
-    private final List<Wanted> wanted;
     private final Arranging arranging;
     private final SectionPacking packing;
     private final Map<Object, Optional<Packed>> known = new LinkedHashMap<>();
@@ -23,7 +22,6 @@ final class ClothLaying {
     ClothLaying(LayCloth cloth, LayOptions options, List<Wanted> wanted) {
         this.cloth = cloth;
         this.options = options;
-        this.wanted = wanted;
         this.arranging = new Arranging(cloth, options, wanted);
         this.packing = new SectionPacking(cloth, options, Stripes.of(cloth, wanted));
     }
@@ -68,7 +66,7 @@ final class ClothLaying {
     private Optional<Laid> packed(Arrangement.Kind kind, Map<Folding, List<Lot>> sections) {
         List<Packed> packed = new ArrayList<>();
         for (Folding folding : new Arrangement(kind, sections, List.of()).foldings()) {
-            List<Lot> lots = sections.get(folding);
+            List<Lot> lots = sections.getOrDefault(folding, List.of());
             Optional<Packed> one = known.computeIfAbsent(List.of(folding, lots), key -> packing.pack(folding, lots));
             if (one.isEmpty()) {
                 return Optional.empty();
@@ -90,7 +88,7 @@ final class ClothLaying {
                         (Lot l) -> -SafeRing.polygon(l.ring()).getArea()))
                 .limit(MOST_TRIED)
                 .toList();
-        Laid best = before;
+        Optional<Laid> best = Optional.empty();
         Map<Folding, List<Lot>> now = new EnumMap<>(sections);
         for (Lot lot : candidates) {
             Map<Folding, List<Lot>> next = new EnumMap<>(now);
@@ -110,11 +108,11 @@ final class ClothLaying {
                 next.put(Folding.OPEN, rest);
             }
             Optional<Laid> tried = packed(Arrangement.Kind.LENGTHWISE, next);
-            if (tried.isPresent() && tried.get().length() < best.length() - 1e-6) {
-                best = tried.get();
+            if (tried.isPresent() && tried.get().length() < best.orElse(before).length() - 1e-6) {
+                best = tried;
                 now = next;
             }
         }
-        return best == before ? Optional.empty() : Optional.of(best);
+        return best;
     }
 }

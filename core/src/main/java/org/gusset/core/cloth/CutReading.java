@@ -29,7 +29,6 @@ final class CutReading {
 
     private final Set<String> strips;
     private final LayCloth cloth;
-    private final LayOptions options;
     private final LayShapes shapes;
     private final List<Diagnostic> diagnostics = new ArrayList<>();
 
@@ -44,7 +43,6 @@ final class CutReading {
                 .map(Draft.PieceNodes::name)
                 .collect(Collectors.toSet());
         this.cloth = cloth;
-        this.options = options;
         this.shapes = new LayShapes(cloth, options.flattening());
     }
 

@@ -296,7 +296,7 @@ public final class LayCheck {
                     && (laid.join().isPresent() || alike(laid))
                     && laid.join().map(j -> j.lie() != JoinPlan.Lie.BIAS).orElse(true);
             boolean strip = laid != null && laid.join().isPresent();
-            boolean enough = strip || same ? asked.all() == got.all() : asked.equals(got);
+            boolean enough = (strip || same) ? asked.all() == got.all() : asked.equals(got);
             if (!enough) {
                 faults.add(name + " is wanted as " + asked + " and comes out as " + got);
             }

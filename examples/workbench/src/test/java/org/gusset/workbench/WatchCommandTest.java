@@ -51,7 +51,6 @@ class WatchCommandTest {
             URI home = watching.address();
             assertThat(asked(home, "GET")).isEqualTo(200);
             assertThat(asked(home.resolve("view?step=2"), "GET")).isEqualTo(200);
-            assertThat(asked(home.resolve("view?body=%zz"), "GET")).isEqualTo(400);
             assertThat(asked(home.resolve("elsewhere"), "GET")).isEqualTo(404);
             assertThat(asked(home.resolve("/"), "GET")).isEqualTo(404);
             assertThat(asked(home.resolve("card"), "GET")).isEqualTo(405);
