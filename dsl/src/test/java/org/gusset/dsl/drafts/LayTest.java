@@ -349,6 +349,29 @@ class LayTest {
                                         + " cloth 60 cm can be used."));
     }
 
+    private static List<String> codes(Drawing drawing, List<LayCloth> cloths) {
+        return Drafts.codes(outcome(drawing, cloths, PLAIN).diagnostics());
+    }
+
+    @Test
+    void whatCannotBeLaidAsItIsSaidIsTold() {
+        Drawing two = drawn(
+                "cloth shell wide 140 cm matching Front.c\ncloth lining wide 140 cm\ncloth spare wide 90 cm",
+                oblong("Front", 30, 60, "cut 1 from shell"),
+                oblong("Back", 30, 60, "cut 1"),
+                oblong("Bag", 30, 60, "cut 1 from lining"));
+        assertThat(codes(two, LayPlanner.cloths(two))).contains("CLO005", "CLO006", "CLO008");
+        Drawing sash = drawn(
+                "cloth shell wide 140 cm",
+                "strip Sash long 215 cm wide 20 cm {\n  allow 1 cm\n  cut 1 from shell\n  grain along left_end\n}");
+        assertThat(codes(sash, List.of(LayCloth.of("shell", 15)))).contains("CLO009");
+        Drawing plaid = drawn(
+                "cloth plaid wide 150 cm repeat 6 cm across matching Front.b, Back.b",
+                oblong("Front", 30, 60, "cut 1 on fold centre from plaid"),
+                oblong("Back", 32, 60, "cut 1 on fold centre from plaid"));
+        assertThat(codes(plaid, LayPlanner.cloths(plaid))).contains("CLO007");
+    }
+
     private static HaveAnswer have(Drawing drawing, double length) {
         LayCloth cloth = LayPlanner.cloths(drawing).get(0).withAtHand(length);
         LayPlanner planner = new LayPlanner(PLAIN, LaySearch.none());

@@ -82,7 +82,7 @@ class DiagnosticPagesTest {
     void onlyThesePagesHaveNoSnippet() {
         assertThat(pages().stream().filter(p -> p.text().contains(UNREACHED)).map(Page::name))
                 .containsExactlyInAnyOrder(
-                        "GEO001", "GEO002", "GEO005", "GRD011", "GRD012", "GRD016", "GRD018", "GRD105", "GRD106",
+                        "CLO002", "CLO003", "CLO004", "CLO005", "CLO006", "CLO007", "CLO008", "CLO009", "GEO001", "GEO002", "GEO005", "GRD011", "GRD012", "GRD016", "GRD018", "GRD105", "GRD106",
                         "LIM001", "LIM003", "LIM101", "LIM102", "LIM103", "LIM104", "LIM105", "LIM106", "LIM108",
                         "LIM109", "LIM110", "LIM111", "LIM112", "LIM113", "LIM202", "LIM203", "LIM204", "LIM301",
                         "LIM302", "LIM303", "LIM304", "MEA102", "MEA104", "MEA201", "MEA202", "MEA203", "MEA216",
