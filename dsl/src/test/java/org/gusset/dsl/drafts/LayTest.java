@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.gusset.core.cloth.Copies;
 import org.gusset.core.cloth.CuttingOrder;
@@ -37,7 +38,7 @@ class LayTest {
 
     /** An oblong with its warp downward: {@code wide} across, {@code high} along. */
     private static String oblong(String name, int wide, int high, String more) {
-        return """
+        return String.format(Locale.ROOT, """
                 piece %s {
                   point a = origin
                   point b = a right %d cm
@@ -52,7 +53,7 @@ class LayTest {
                   grain along side
                   %s
                 }
-                """.formatted(name, wide, high, high, more);
+                """, name, wide, high, high, more);
     }
 
     /** A wedge, 10 cm wide at the top and 40 cm at the hem, its centre upright. */
@@ -347,6 +348,29 @@ class LayTest {
                         .isEqualTo(
                                 "CLO002 error: Cape cannot be cut from `shell` in one: it is 80 cm across, and of the"
                                         + " cloth 60 cm can be used."));
+    }
+
+    private static List<String> codes(Drawing drawing, List<LayCloth> cloths) {
+        return Drafts.codes(outcome(drawing, cloths, PLAIN).diagnostics());
+    }
+
+    @Test
+    void whatCannotBeLaidAsItIsSaidIsTold() {
+        Drawing two = drawn(
+                "cloth shell wide 140 cm matching Front.c\ncloth lining wide 140 cm\ncloth spare wide 90 cm",
+                oblong("Front", 30, 60, "cut 1 from shell"),
+                oblong("Back", 30, 60, "cut 1"),
+                oblong("Bag", 30, 60, "cut 1 from lining"));
+        assertThat(codes(two, LayPlanner.cloths(two))).contains("CLO005", "CLO006", "CLO008");
+        Drawing sash = drawn(
+                "cloth shell wide 140 cm",
+                "strip Sash long 215 cm wide 20 cm {\n  allow 1 cm\n  cut 1 from shell\n  grain along left_end\n}");
+        assertThat(codes(sash, List.of(LayCloth.of("shell", 15)))).contains("CLO009");
+        Drawing plaid = drawn(
+                "cloth plaid wide 150 cm repeat 6 cm across matching Front.b, Back.b",
+                oblong("Front", 30, 60, "cut 1 on fold centre from plaid"),
+                oblong("Back", 32, 60, "cut 1 on fold centre from plaid"));
+        assertThat(codes(plaid, LayPlanner.cloths(plaid))).contains("CLO007");
     }
 
     private static HaveAnswer have(Drawing drawing, double length) {

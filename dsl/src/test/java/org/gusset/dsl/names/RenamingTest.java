@@ -63,13 +63,13 @@ class RenamingTest {
                     (k, text) -> text.substring(0, at.start()) + edit.getValue() + text.substring(at.end()));
         }
         List<Diagnostic> told = Gusset.compile(
-                        Source.of(first, renamed.get(first)), Sources.of(renamed), Settings.defaults())
+                        Source.of(first, renamed.getOrDefault(first, "")), Sources.of(renamed), Settings.defaults())
                 .diagnostics();
         assertThat(told).isEmpty();
     }
 
     private static NameIndex names(String first, Map<String, String> texts) {
-        return Gusset.names(Source.of(first, texts.get(first)), Sources.of(texts), Settings.defaults());
+        return Gusset.names(Source.of(first, texts.getOrDefault(first, "")), Sources.of(texts), Settings.defaults());
     }
 
     private static Map<String, String> texts() throws IOException {
