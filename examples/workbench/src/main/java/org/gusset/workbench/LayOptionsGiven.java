@@ -147,17 +147,18 @@ final class LayOptionsGiven {
         Map<String, Double> edges = read(selvages, "--selvage", names, 0);
         List<LayCloth> cloths = new ArrayList<>();
         for (String name : names) {
+            Double asked = wide.get(name);
             Optional<Cloth> told =
                     drawing.cloths().stream().filter(c -> c.name().equals(name)).findFirst();
-            if (told.isEmpty() && !wide.containsKey(name)) {
+            if (told.isEmpty() && asked == null) {
                 if (name.equals(ONLY)) {
                     throw new Refusal("The draft names no cloth: say how wide it is, as --cloth 140cm.");
                 }
                 continue;
             }
-            LayCloth cloth = told.map(LayCloth::of).orElseGet(() -> LayCloth.of(name, wide.get(name)));
-            if (wide.containsKey(name)) {
-                cloth = cloth.withWidth(wide.get(name));
+            LayCloth cloth = told.map(LayCloth::of).orElseGet(() -> LayCloth.of(name, asked == null ? 0 : asked));
+            if (asked != null) {
+                cloth = cloth.withWidth(asked);
             }
             if (edges.containsKey(name)) {
                 double edge = edges.get(name);

@@ -77,7 +77,7 @@ class HandLaysTest {
         Strip strip = section.sides().get(0).strip();
         List<Placement> placements = new ArrayList<>();
         double end = 0;
-        for (Row row : read().get(lay)) {
+        for (Row row : read().getOrDefault(lay, List.of())) {
             int number = 0;
             while (!strip.items().get(number).name().equals(row.piece())) {
                 number++;

@@ -178,23 +178,26 @@ public final class WatchSession {
         }
         Draft draft = good.get();
         Shown before = shown.get(body);
-        boolean same = before != null && before.draft() == draft;
-        Drawing plain =
-                same ? before.card().first() : drawing(draft, measures, set).orElse(null);
+        // What was drawn of the same text goes on from there, so that only what depends on a changed measure is worked
+        // out.
+        Shown same = before != null && before.draft().equals(draft) ? before : null;
+        Drawing plain = same == null
+                ? drawing(draft, measures, set).orElse(null)
+                : same.card().first();
         if (plain == null) {
             return Optional.ofNullable(before);
         }
-        MeasuringCard card = same ? before.card() : new MeasuringCard(plain, style, amounts);
+        MeasuringCard card = same == null ? new MeasuringCard(plain, style, amounts) : same.card();
         MeasuringCard.Reading read = card.read(card.texts(card.fieldsOf(written.getOrDefault(body, Map.of()))), plain);
-        Drawing now = same ? before.drawing() : plain;
+        if (same != null && same.read().equals(read)) {
+            return Optional.of(same);
+        }
+        Drawing now = same == null ? plain : same.drawing();
         if (!read.measurements().equals(now.measurements())) {
             now = now.with(read.measurements());
         }
         if (!read.choices().equals(now.choices())) {
             now = now.with(read.choices());
-        }
-        if (same && now == before.drawing() && before.read().equals(read)) {
-            return Optional.of(before);
         }
         List<Diagnostic> messages = now.proved() ? now.diagnostics() : now.explained(style);
         List<MeasuringCard.Message> wrong = new ArrayList<>(read.wrong());

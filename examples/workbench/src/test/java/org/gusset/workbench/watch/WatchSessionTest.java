@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.draft.Choices;
@@ -16,6 +17,7 @@ import org.gusset.core.measure.QuantityText;
 import org.gusset.dsl.Gusset;
 import org.gusset.dsl.Source;
 import org.gusset.svg.sheet.SheetOptions;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 class WatchSessionTest {
@@ -66,8 +68,16 @@ class WatchSessionTest {
     }
 
     @SuppressWarnings("unchecked")
-    private static List<Map<String, Object>> list(Object of) {
-        return (List<Map<String, Object>>) of;
+    private static List<Map<String, Object>> list(@Nullable Object of) {
+        return (List<Map<String, Object>>) Objects.requireNonNull(of);
+    }
+
+    private static Object part(Map<?, ?> of, String name) {
+        return Objects.requireNonNull(of.get(name));
+    }
+
+    private static List<Map<String, Object>> measures(Map<String, Object> view) {
+        return list(((Map<?, ?>) part(view, "card")).get("measures"));
     }
 
     private static Map<String, Object> first(Map<String, Object> view) {
@@ -88,7 +98,7 @@ class WatchSessionTest {
                 .singleElement()
                 .satisfies(n -> {
                     assertThat(n).containsEntry("piece", "Bag").containsEntry("line", 8);
-                    assertThat(n.get("sentence").toString()).contains("down", "30 cm");
+                    assertThat(part(n, "sentence").toString()).contains("down", "30 cm");
                 });
     }
 
@@ -128,8 +138,7 @@ class WatchSessionTest {
         Object wider = first(view(session)).get("pictures");
         assertThat(wider).isNotEqualTo(before);
         session.take(text(DRAFT.replace("allow 1 cm", "allow 2 cm")));
-        assertThat(list(((Map<?, ?>) view(session).get("card")).get("measures")).get(0))
-                .containsEntry("text", "40 cm");
+        assertThat(measures(view(session)).get(0)).containsEntry("text", "40 cm");
         session.take(text(DRAFT));
         assertThat(first(view(session)).get("pictures")).isEqualTo(wider);
         session.clear("Ottilie Fenn");
@@ -140,10 +149,9 @@ class WatchSessionTest {
     void whatCannotBeReadIsToldAtItsField() {
         WatchSession session = session();
         session.write("Ottilie Fenn", Map.of("measure-1", "a wagon", "choice-1", "30 cm"));
-        Map<String, Object> field =
-                list(((Map<?, ?>) view(session).get("card")).get("measures")).get(0);
+        Map<String, Object> field = measures(view(session)).get(0);
         assertThat(field).containsEntry("text", "a wagon");
-        assertThat(field.get("wrong").toString()).contains("a wagon");
+        assertThat(part(field, "wrong").toString()).contains("a wagon");
     }
 
     @Test
@@ -162,7 +170,8 @@ class WatchSessionTest {
                 .isZero();
         Map<String, Object> view = session().view(WatchAsk.of(Map.of("step", "4000", "body", "Nobody")));
         assertThat(first(view)).containsEntry("name", "Ottilie Fenn");
-        assertThat((Integer) view.get("step")).isEqualTo(list(view.get("steps")).size());
+        assertThat((Integer) part(view, "step"))
+                .isEqualTo(list(view.get("steps")).size());
     }
 
     @Test
