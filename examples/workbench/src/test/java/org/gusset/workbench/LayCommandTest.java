@@ -40,8 +40,8 @@ class LayCommandTest {
     private static CommandRun lay(Path folder, String... more) throws IOException {
         Path draft = Files.writeString(folder.resolve("ends.gusset"), OBLONGS);
         Path table = Files.writeString(folder.resolve("banners.csv"), "name,wide\nProcession,60 cm\n");
-        List<String> words = new ArrayList<>(
-                List.of("lay", draft.toString(), "--measures", table.toString(), "--seconds", "0"));
+        List<String> words =
+                new ArrayList<>(List.of("lay", draft.toString(), "--measures", table.toString(), "--seconds", "0"));
         words.addAll(List.of(more));
         return CommandRun.standard(words.toArray(new String[0]));
     }
