@@ -150,7 +150,7 @@ class SessionTest {
         List<org.eclipse.lsp4j.Diagnostic> told = editor.messages("block.gusset");
         assertThat(told).hasSize(1);
         assertThat(told.get(0).getCode().getLeft()).isEqualTo("NAM001");
-        assertThat(told.get(0).getMessage()).contains("sid").contains("Did you mean `side`?");
+        assertThat(told.get(0).getMessage().getLeft()).contains("sid").contains("Did you mean `side`?");
         assertThat(told.get(0).getRange())
                 .isEqualTo(new Range(new Position(7, 14), new Position(7, 17)));
         CodeAction fix = actions("block.gusset", told.get(0).getRange()).get(0);
@@ -369,7 +369,7 @@ class SessionTest {
                         Map.of("gusset", Map.of("body", "Nobody"))));
         editor.open("block.gusset", BLOCK);
         assertThat(editor.messages("block.gusset"))
-                .extracting(d -> d.getMessage())
+                .extracting(d -> d.getMessage().getLeft())
                 .singleElement()
                 .asString()
                 .contains("There is no body `Nobody`", "Ottilie Fenn", "Barnaby Crake");
@@ -386,7 +386,7 @@ class SessionTest {
         assertThat(editor.messages("apron.gusset"))
                 .singleElement()
                 .satisfies(d -> {
-                    assertThat(d.getMessage()).startsWith("In block.gusset, line 4: ");
+                    assertThat(d.getMessage().getLeft()).startsWith("In block.gusset, line 4: ");
                     assertThat(d.getRange().getStart().getLine()).isEqualTo(2);
                 });
     }
