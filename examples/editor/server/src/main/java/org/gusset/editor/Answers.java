@@ -77,8 +77,9 @@ final class Answers implements TextDocumentService {
         String uri = params.getTextDocument().getUri();
         workplace.shelf().document(uri).ifPresent(before -> {
             Integer version = params.getTextDocument().getVersion();
-            workplace.shelf().put(before.changed(
-                    params.getContentChanges(), version == null ? before.version() + 1 : version));
+            workplace
+                    .shelf()
+                    .put(before.changed(params.getContentChanges(), version == null ? before.version() + 1 : version));
             checkSoon(uri);
         });
     }
@@ -105,7 +106,9 @@ final class Answers implements TextDocumentService {
     private <T> CompletableFuture<T> ask(
             String what, TextDocumentIdentifier text, T otherwise, Function<Analysis, T> answer) {
         return desk.ask(
-                what, otherwise, () -> workplace.analysis(text.getUri()).map(answer).orElse(otherwise));
+                what,
+                otherwise,
+                () -> workplace.analysis(text.getUri()).map(answer).orElse(otherwise));
     }
 
     private static int offset(Analysis analysis, Position position) {
@@ -149,11 +152,15 @@ final class Answers implements TextDocumentService {
     @Override
     public CompletableFuture<List<? extends Location>> references(ReferenceParams params) {
         boolean definitions = params.getContext() == null || params.getContext().isIncludeDeclaration();
-        return ask("references", params.getTextDocument(), List.of(), a -> use(a, params.getPosition()).stream()
-                .flatMap(u -> workplace.everywhere(a.document(), u).stream())
-                .filter(u -> definitions || !u.defines())
-                .flatMap(u -> location(u.place(), a).stream())
-                .toList());
+        return ask(
+                "references",
+                params.getTextDocument(),
+                List.of(),
+                a -> use(a, params.getPosition()).stream()
+                        .flatMap(u -> workplace.everywhere(a.document(), u).stream())
+                        .filter(u -> definitions || !u.defines())
+                        .flatMap(u -> location(u.place(), a).stream())
+                        .toList());
     }
 
     private Optional<Location> location(Span place, Analysis analysis) {
@@ -167,7 +174,8 @@ final class Answers implements TextDocumentService {
                         "prepare rename", params.getTextDocument(), Optional.empty(), a -> {
                             try {
                                 Use use = Changing.renamed(a, offset(a, params.getPosition()));
-                                return Optional.of(Either3.forFirst(a.document().lines().range(use.place())));
+                                return Optional.of(
+                                        Either3.forFirst(a.document().lines().range(use.place())));
                             } catch (Changing.Refused refused) {
                                 throw refused(refused);
                             }
@@ -209,9 +217,10 @@ final class Answers implements TextDocumentService {
     @Override
     public CompletableFuture<List<Either<Command, CodeAction>>> codeAction(CodeActionParams params) {
         return ask("code actions", params.getTextDocument(), List.of(), a -> {
-            List<String> only = params.getContext() == null || params.getContext().getOnly() == null
-                    ? List.of()
-                    : params.getContext().getOnly();
+            List<String> only =
+                    params.getContext() == null || params.getContext().getOnly() == null
+                            ? List.of()
+                            : params.getContext().getOnly();
             Stream<CodeAction> actions = Changing.actions(a, params.getRange(), workplace).stream();
             return actions.filter(c -> only.isEmpty() || only.stream().anyMatch(c.getKind()::startsWith))
                     .map(c -> Either.<Command, CodeAction>forRight(c))

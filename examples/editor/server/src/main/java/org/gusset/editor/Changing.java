@@ -62,7 +62,8 @@ final class Changing {
             behind--;
         }
         return List.of(new TextEdit(
-                document.lines().range(same, text.length() - behind), wanted.substring(same, wanted.length() - behind)));
+                document.lines().range(same, text.length() - behind),
+                wanted.substring(same, wanted.length() - behind)));
     }
 
     private static boolean splits(String text, String wanted, int at) {
@@ -101,7 +102,8 @@ final class Changing {
             for (Hint hint : diagnostic.hints()) {
                 Optional<WorkspaceEdit> edit = hint.edit().flatMap(e -> edit(e, document, workplace));
                 if (edit.isPresent()) {
-                    CodeAction action = new CodeAction(analysis.style().wording().say(hint.phrase()));
+                    CodeAction action =
+                            new CodeAction(analysis.style().wording().say(hint.phrase()));
                     action.setKind(CodeActionKind.QuickFix);
                     action.setEdit(edit.get());
                     action.setDiagnostics(List.of(telling.told(diagnostic)));
@@ -123,9 +125,10 @@ final class Changing {
 
     private static Optional<WorkspaceEdit> edit(Hint.Edit edit, Document document, Workplace workplace) {
         boolean own = edit.at().source().equals(document.name());
-        Optional<Document> text = own ? Optional.of(document) : workplace.text(edit.at().source());
-        return text.map(d -> new WorkspaceEdit(
-                Map.of(d.uri(), List.of(new TextEdit(d.lines().range(edit.at()), edit.text())))));
+        Optional<Document> text =
+                own ? Optional.of(document) : workplace.text(edit.at().source());
+        return text.map(d ->
+                new WorkspaceEdit(Map.of(d.uri(), List.of(new TextEdit(d.lines().range(edit.at()), edit.text())))));
     }
 
     // ---- names
@@ -146,7 +149,8 @@ final class Changing {
             throw new Refused("There is no name here that means something.");
         }
         if (!use.get().named().written()) {
-            throw new Refused("`" + use.get().named().name() + "` is a name that the language gives; it cannot be changed.");
+            throw new Refused(
+                    "`" + use.get().named().name() + "` is a name that the language gives; it cannot be changed.");
         }
         return use.get();
     }
@@ -165,9 +169,11 @@ final class Changing {
         Map<String, Set<Span>> places = new LinkedHashMap<>();
         for (Use one : all) {
             if (!one.named().written()) {
-                throw new Refused("`" + one.named().fullName() + "` has this name from the language; it cannot be changed.");
+                throw new Refused(
+                        "`" + one.named().fullName() + "` has this name from the language; it cannot be changed.");
             }
-            places.computeIfAbsent(one.place().source(), k -> new LinkedHashSet<>()).add(one.place());
+            places.computeIfAbsent(one.place().source(), k -> new LinkedHashSet<>())
+                    .add(one.place());
         }
         Map<String, Document> texts = new LinkedHashMap<>();
         Map<String, String> after = new LinkedHashMap<>();
@@ -175,7 +181,9 @@ final class Changing {
             boolean own = entry.getKey().equals(analysis.document().name());
             Document text = own
                     ? analysis.document()
-                    : workplace.text(entry.getKey()).orElseThrow(() -> new Refused("A text that has this name is gone."));
+                    : workplace
+                            .text(entry.getKey())
+                            .orElseThrow(() -> new Refused("A text that has this name is gone."));
             texts.put(entry.getKey(), text);
             after.put(entry.getKey(), written(text.text(), entry.getValue(), name));
         }
@@ -188,7 +196,11 @@ final class Changing {
         places.forEach((source, spans) -> {
             Document text = texts.get(source);
             if (text != null) {
-                edits.put(text.uri(), spans.stream().map(s -> new TextEdit(text.lines().range(s), name)).toList());
+                edits.put(
+                        text.uri(),
+                        spans.stream()
+                                .map(s -> new TextEdit(text.lines().range(s), name))
+                                .toList());
             }
         });
         return new WorkspaceEdit(edits);
@@ -215,14 +227,17 @@ final class Changing {
                     .map(s -> Sources.Answer.of(Source.of(s.name(), after.getOrDefault(s.name(), s.text()))))
                     .orElse(answer);
         };
-        long before = reader.compiled().diagnostics().stream().filter(Diagnostic::isError).count();
+        long before = reader.compiled().diagnostics().stream()
+                .filter(Diagnostic::isError)
+                .count();
         List<Diagnostic> errors = Gusset.compile(first, changed).diagnostics().stream()
                 .filter(Diagnostic::isError)
                 .toList();
         if (errors.size() > before) {
             Place place = errors.get(0).place();
             String where = place instanceof Span span ? " (line " + span.line() + ")" : "";
-            throw new Refused("With that name the draft would not be sound" + where + ": " + errors.get(0).message());
+            throw new Refused("With that name the draft would not be sound" + where + ": "
+                    + errors.get(0).message());
         }
     }
 }

@@ -60,8 +60,12 @@ final class Completing {
             name(named, wanted);
         }
         if (wanted.kind() == Kind.ANY || wanted.kind() == Kind.AMOUNT) {
-            Vocabulary.MEASURING.keySet().stream().sorted().forEach(f -> item(f, CompletionItemKind.Function, "measures", CALLS));
-            Vocabulary.NUMBERS.stream().sorted().forEach(f -> item(f, CompletionItemKind.Function, "of amounts", CALLS));
+            Vocabulary.MEASURING.keySet().stream()
+                    .sorted()
+                    .forEach(f -> item(f, CompletionItemKind.Function, "measures", CALLS));
+            Vocabulary.NUMBERS.stream()
+                    .sorted()
+                    .forEach(f -> item(f, CompletionItemKind.Function, "of amounts", CALLS));
         }
         if (wanted.kind() == Kind.POINT || wanted.kind() == Kind.ANY) {
             word("origin", LEADS);
@@ -80,7 +84,8 @@ final class Completing {
             Kind kind = kind(o);
             Vocabulary.PARTS
                     .getOrDefault(kind, List.of())
-                    .forEach(p -> item(p, CompletionItemKind.Property, "of " + o.kind().words(), FITS));
+                    .forEach(p -> item(
+                            p, CompletionItemKind.Property, "of " + o.kind().words(), FITS));
         });
     }
 
@@ -111,12 +116,12 @@ final class Completing {
         }
         if (kind == wanted.kind() || wanted.kind() == Kind.UNKNOWN && named.kind() == NameKind.UNKNOWN) {
             Optional<Dimension> dimension = wanted.dimension();
-            boolean fits = dimension.isEmpty()
-                    || named.dimension().isEmpty()
-                    || dimension.equals(named.dimension());
+            boolean fits = dimension.isEmpty() || named.dimension().isEmpty() || dimension.equals(named.dimension());
             return fits ? FITS : OTHER;
         }
-        boolean leads = kind == Kind.PIECE || named.kind() == NameKind.DRAFT || kind == Kind.DART && wanted.kind() == Kind.POINT;
+        boolean leads = kind == Kind.PIECE
+                || named.kind() == NameKind.DRAFT
+                || kind == Kind.DART && wanted.kind() == Kind.POINT;
         return leads ? LEADS : OTHER;
     }
 

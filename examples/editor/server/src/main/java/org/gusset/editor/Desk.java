@@ -34,7 +34,13 @@ final class Desk implements AutoCloseable {
     };
 
     private final ThreadPoolExecutor worker = new ThreadPoolExecutor(
-            1, 1, 0, TimeUnit.SECONDS, new ArrayBlockingQueue<>(MOST_WAITING), THREADS, new ThreadPoolExecutor.AbortPolicy());
+            1,
+            1,
+            0,
+            TimeUnit.SECONDS,
+            new ArrayBlockingQueue<>(MOST_WAITING),
+            THREADS,
+            new ThreadPoolExecutor.AbortPolicy());
     private final ScheduledThreadPoolExecutor clock = new ScheduledThreadPoolExecutor(1, THREADS);
     private final Map<String, ScheduledFuture<?>> later = new ConcurrentHashMap<>();
     private final Consumer<String> trouble;
@@ -65,14 +71,18 @@ final class Desk implements AutoCloseable {
             throw e;
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
             StackTraceElement[] where = e.getStackTrace();
-            trouble.accept("The server could not answer (" + what + "); the texts are as they were. Please report this: " + e
-                    + (where.length == 0 ? "" : " at " + where[0]));
+            trouble.accept(
+                    "The server could not answer (" + what + "); the texts are as they were. Please report this: " + e
+                            + (where.length == 0 ? "" : " at " + where[0]));
             return otherwise;
         }
     }
 
     /** Does something in a while, if it is not put off again before; only the last for a key is kept. */
     void soon(String key, int delay, Runnable work) {
+        if (clock.isShutdown()) {
+            return;
+        }
         ScheduledFuture<?> before = later.put(
                 key,
                 clock.schedule(

@@ -40,6 +40,7 @@ public final class GussetServer implements LanguageServer, LanguageClientAware, 
     private final Answers answers = new Answers(workplace, desk, this::check);
     private final Runnable leave;
     private volatile @Nullable LanguageClient client;
+    private volatile boolean over;
 
     /** @param leave what is done when the editor has said that it is over */
     public GussetServer(Runnable leave) {
@@ -83,8 +84,8 @@ public final class GussetServer implements LanguageServer, LanguageClientAware, 
         can.setDocumentSymbolProvider(true);
         can.setCodeActionProvider(new CodeActionOptions(List.of(CodeActionKind.QuickFix, CodeActionKind.Source)));
         can.setInlayHintProvider(true);
-        SemanticTokensWithRegistrationOptions colours = new SemanticTokensWithRegistrationOptions(
-                new SemanticTokensLegend(Reading.COLOURS, Reading.MODIFIERS));
+        SemanticTokensWithRegistrationOptions colours =
+                new SemanticTokensWithRegistrationOptions(new SemanticTokensLegend(Reading.COLOURS, Reading.MODIFIERS));
         colours.setFull(true);
         can.setSemanticTokensProvider(colours);
         return can;
@@ -110,18 +111,22 @@ public final class GussetServer implements LanguageServer, LanguageClientAware, 
         workplace.shelf().document(uri).ifPresent(document -> {
             List<org.eclipse.lsp4j.Diagnostic> all = new Telling(workplace.analysis(document), workplace).all();
             LanguageClient editor = client;
-            boolean newest = workplace.shelf()
+            boolean newest = workplace
+                    .shelf()
                     .document(uri)
                     .filter(d -> d.version() == document.version())
                     .isPresent();
-            if (editor != null && newest) {
+            if (editor != null && newest && !over) {
                 editor.publishDiagnostics(new PublishDiagnosticsParams(uri, all, document.version()));
             }
         });
     }
 
     private void checkAll() {
-        workplace.shelf().documents().forEach(d -> desk.soon(d.uri(), workplace.options().delay(), () -> check(d.uri())));
+        workplace
+                .shelf()
+                .documents()
+                .forEach(d -> desk.soon(d.uri(), workplace.options().delay(), () -> check(d.uri())));
     }
 
     private void trouble(String words) {
@@ -166,7 +171,7 @@ public final class GussetServer implements LanguageServer, LanguageClientAware, 
 
     @Override
     public CompletableFuture<Object> shutdown() {
-        desk.close();
+        close();
         return CompletableFuture.completedFuture(new Object());
     }
 
@@ -178,6 +183,7 @@ public final class GussetServer implements LanguageServer, LanguageClientAware, 
 
     @Override
     public void close() {
+        over = true;
         desk.close();
     }
 }

@@ -62,19 +62,25 @@ record Options(String measures, String body, String unit, boolean values, int de
 
     private static String text(JsonObject own, String name, String otherwise) {
         JsonElement value = own.get(name);
-        boolean text = value != null && value.isJsonPrimitive() && value.getAsJsonPrimitive().isString();
+        boolean text = value != null
+                && value.isJsonPrimitive()
+                && value.getAsJsonPrimitive().isString();
         return text ? value.getAsString() : otherwise;
     }
 
     private static boolean flag(JsonObject own, String name, boolean otherwise) {
         JsonElement value = own.get(name);
-        boolean flag = value != null && value.isJsonPrimitive() && value.getAsJsonPrimitive().isBoolean();
+        boolean flag = value != null
+                && value.isJsonPrimitive()
+                && value.getAsJsonPrimitive().isBoolean();
         return flag ? value.getAsBoolean() : otherwise;
     }
 
     private static int number(JsonObject own, String name, int otherwise) {
         JsonElement value = own.get(name);
-        boolean number = value != null && value.isJsonPrimitive() && value.getAsJsonPrimitive().isNumber();
+        boolean number = value != null
+                && value.isJsonPrimitive()
+                && value.getAsJsonPrimitive().isNumber();
         return number ? (int) value.getAsDouble() : otherwise;
     }
 }

@@ -46,10 +46,17 @@ final class Reading {
 
     private static String told(Named named, Analysis analysis) {
         StringBuilder out = new StringBuilder();
-        out.append("**").append(named.fullName()).append("**: ").append(named.kind().words());
+        out.append("**")
+                .append(named.fullName())
+                .append("**: ")
+                .append(named.kind().words());
         if (named.kind() == NameKind.RULE) {
-            out.append(" (").append(String.join(", ", named.words())).append("), gives ").append(named.type());
-        } else if (!named.type().equals(named.kind().words()) && !named.type().equals("a " + named.kind().words())) {
+            out.append(" (")
+                    .append(String.join(", ", named.words()))
+                    .append("), gives ")
+                    .append(named.type());
+        } else if (!named.type().equals(named.kind().words())
+                && !named.type().equals("a " + named.kind().words())) {
             out.append(", ").append(named.type());
         }
         if (!named.note().isBlank()) {
@@ -58,11 +65,15 @@ final class Reading {
         Optional<Values> values = analysis.values();
         Optional<String> value = values.flatMap(v -> v.value(named.fullName()));
         if (value.isPresent()) {
-            out.append("\n\n").append(escaped(value.get())).append(" for ").append(escaped(values.get().body()));
+            out.append("\n\n")
+                    .append(escaped(value.get()))
+                    .append(" for ")
+                    .append(escaped(values.get().body()));
         } else if (!analysis.body().trouble().isEmpty()) {
             out.append("\n\n").append(escaped(analysis.body().trouble()));
         }
-        values.flatMap(v -> v.sum(named.fullName())).ifPresent(s -> out.append("\n\n").append(escaped(s)));
+        values.flatMap(v -> v.sum(named.fullName()))
+                .ifPresent(s -> out.append("\n\n").append(escaped(s)));
         return out.toString();
     }
 
@@ -145,7 +156,8 @@ final class Reading {
             Range range = document.lines().range(place);
             int newLine = range.getStart().getLine();
             int newColumn = range.getStart().getCharacter();
-            boolean fixed = use.named().kind() == NameKind.MEASURE || use.named().kind() == NameKind.WORD;
+            boolean fixed =
+                    use.named().kind() == NameKind.MEASURE || use.named().kind() == NameKind.WORD;
             data.addAll(Arrays.asList(
                     newLine - line,
                     newLine == line ? newColumn - column : newColumn,
@@ -199,8 +211,8 @@ final class Reading {
                 continue;
             }
             values.get().value(named.fullName()).ifPresent(value -> {
-                InlayHint hint = new InlayHint(
-                        document.lines().position(named.place().end()), Either.forLeft("= " + value));
+                InlayHint hint =
+                        new InlayHint(document.lines().position(named.place().end()), Either.forLeft("= " + value));
                 hint.setKind(InlayHintKind.Type);
                 hint.setPaddingLeft(true);
                 values.get().sum(named.fullName()).ifPresent(s -> hint.setTooltip(s));

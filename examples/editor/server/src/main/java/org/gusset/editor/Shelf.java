@@ -91,7 +91,10 @@ final class Shelf {
                 return Optional.empty();
             }
             byte[] bytes = Files.readAllBytes(path);
-            String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            String text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
             return Optional.of(text.startsWith("\uFEFF") ? text.substring(1) : text);
         } catch (CharacterCodingException e) {
             return Optional.empty();
@@ -116,8 +119,8 @@ final class Shelf {
                 if (!path.startsWith(folder.get())) {
                     return Sources.Answer.none("it lies outside the folder of the first draft");
                 }
-                boolean elsewhere =
-                        Files.exists(path) && !path.toRealPath().startsWith(folder.get().toRealPath());
+                boolean elsewhere = Files.exists(path)
+                        && !path.toRealPath().startsWith(folder.get().toRealPath());
                 if (elsewhere) {
                     return Sources.Answer.none("it is a link to a place outside the folder of the first draft");
                 }

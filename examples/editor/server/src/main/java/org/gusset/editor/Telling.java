@@ -37,19 +37,27 @@ final class Telling {
         analysis.messages().forEach(d -> all.add(told(d)));
         if (!analysis.body().trouble().isEmpty()) {
             org.eclipse.lsp4j.Diagnostic trouble = new org.eclipse.lsp4j.Diagnostic(
-                    start(), analysis.body().trouble() + " So no values are shown.", DiagnosticSeverity.Warning, SOURCE);
+                    start(),
+                    analysis.body().trouble() + " So no values are shown.",
+                    DiagnosticSeverity.Warning,
+                    SOURCE);
             all.add(trouble);
         }
         return all;
     }
 
     org.eclipse.lsp4j.Diagnostic told(Diagnostic diagnostic) {
-        StringBuilder message = new StringBuilder(elsewhere(diagnostic.place())).append(wording.say(diagnostic.phrase()));
+        StringBuilder message =
+                new StringBuilder(elsewhere(diagnostic.place())).append(wording.say(diagnostic.phrase()));
         for (Hint hint : diagnostic.hints()) {
             message.append('\n').append(wording.say(hint.phrase()));
         }
         org.eclipse.lsp4j.Diagnostic told = new org.eclipse.lsp4j.Diagnostic(
-                range(diagnostic.place()), message.toString(), severity(diagnostic), SOURCE, diagnostic.code().id());
+                range(diagnostic.place()),
+                message.toString(),
+                severity(diagnostic),
+                SOURCE,
+                diagnostic.code().id());
         List<DiagnosticRelatedInformation> related = new ArrayList<>();
         for (Related other : diagnostic.related()) {
             location(other.place())
@@ -68,7 +76,8 @@ final class Telling {
     }
 
     private boolean here(Place place) {
-        return place instanceof Span span && span.source().equals(analysis.document().name());
+        return place instanceof Span span
+                && span.source().equals(analysis.document().name());
     }
 
     private String elsewhere(Place place) {
@@ -125,7 +134,8 @@ final class Telling {
         Document document = analysis.document();
         return here(place)
                 ? Optional.of(new Location(document.uri(), document.lines().range(span)))
-                : workplace.text(span.source())
+                : workplace
+                        .text(span.source())
                         .map(d -> new Location(d.uri(), d.lines().range(span)));
     }
 }

@@ -32,8 +32,10 @@ record Wanted(Where where, List<String> path, Kind kind, Optional<Dimension> dim
     }
 
     private static final int FARTHEST = 2000;
-    private static final Pattern TAIL = Pattern.compile("((?:[\\p{L}_][\\p{L}\\p{M}\\p{N}_]*\\.)*)[\\p{L}\\p{M}\\p{N}_]*$");
-    private static final Pattern TOKEN = Pattern.compile("[\\p{L}_][\\p{L}\\p{M}\\p{N}_]*(?:\\.[\\p{L}\\p{M}\\p{N}_]+)*|\\d[\\d./]*|[<>]=?|\\S");
+    private static final Pattern TAIL =
+            Pattern.compile("((?:[\\p{L}_][\\p{L}\\p{M}\\p{N}_]*\\.)*)[\\p{L}\\p{M}\\p{N}_]*$");
+    private static final Pattern TOKEN =
+            Pattern.compile("[\\p{L}_][\\p{L}\\p{M}\\p{N}_]*(?:\\.[\\p{L}\\p{M}\\p{N}_]+)*|\\d[\\d./]*|[<>]=?|\\S");
     private static final Pattern WORD = Pattern.compile("[\\p{L}_].*");
 
     /** What is wanted at an offset. */
@@ -47,9 +49,12 @@ record Wanted(Where where, List<String> path, Kind kind, Optional<Dimension> dim
         Matcher tail = TAIL.matcher(code);
         String dotted = tail.find() ? tail.group(1) : "";
         String head = tail.hitEnd() || !dotted.isEmpty() ? code.substring(0, tail.start()) : code;
-        List<String> path = dotted.isEmpty() ? List.of() : List.of(dotted.substring(0, dotted.length() - 1).split("\\."));
+        List<String> path = dotted.isEmpty()
+                ? List.of()
+                : List.of(dotted.substring(0, dotted.length() - 1).split("\\."));
         String trimmed = head.strip();
-        boolean begins = trimmed.isEmpty() || trimmed.endsWith("{") || trimmed.endsWith("}") || trimmed.equals("change");
+        boolean begins =
+                trimmed.isEmpty() || trimmed.endsWith("{") || trimmed.endsWith("}") || trimmed.equals("change");
         boolean hole = code != line;
         if (begins && path.isEmpty() && !hole && !goesOn(text, lineStart, trimmed)) {
             return new Wanted(Where.STATEMENT, path, Kind.ANY, Optional.empty(), List.of());
@@ -64,7 +69,8 @@ record Wanted(Where where, List<String> path, Kind kind, Optional<Dimension> dim
         int hole = -1;
         for (int i = 0; i < line.length(); i++) {
             char c = line.charAt(i);
-            boolean number = i > 0 && (Character.isDigit(line.charAt(i - 1)) || "¼½¾⅛⅜⅝⅞".indexOf(line.charAt(i - 1)) >= 0);
+            boolean number =
+                    i > 0 && (Character.isDigit(line.charAt(i - 1)) || "¼½¾⅛⅜⅝⅞".indexOf(line.charAt(i - 1)) >= 0);
             if (text && c == '\\') {
                 i++;
             } else if (text && c == '{') {
@@ -89,7 +95,8 @@ record Wanted(Where where, List<String> path, Kind kind, Optional<Dimension> dim
         if (!head.isEmpty()) {
             return false;
         }
-        String before = text.substring(Math.max(0, lineStart - FARTHEST), lineStart).stripTrailing();
+        String before =
+                text.substring(Math.max(0, lineStart - FARTHEST), lineStart).stripTrailing();
         return before.endsWith(",") || before.endsWith("+") || before.endsWith("=");
     }
 
@@ -126,7 +133,10 @@ record Wanted(Where where, List<String> path, Kind kind, Optional<Dimension> dim
         // The last statement alone.
         for (int i = tokens.size() - 1; i > 0; i--) {
             boolean brace = tokens.get(i - 1).equals("{") || tokens.get(i - 1).equals("}");
-            if (brace || (i > 0 && beginsStatement(tokens.get(i)) && !tokens.get(i - 1).equals("change"))) {
+            if (brace
+                    || (i > 0
+                            && beginsStatement(tokens.get(i))
+                            && !tokens.get(i - 1).equals("change"))) {
                 return tokens.subList(i, tokens.size());
             }
         }
@@ -135,7 +145,9 @@ record Wanted(Where where, List<String> path, Kind kind, Optional<Dimension> dim
 
     private static Wanted told(List<String> tokens, List<String> path, int offset, NameIndex names, String source) {
         String last = tokens.isEmpty() ? "" : tokens.get(tokens.size() - 1);
-        String statement = tokens.isEmpty() ? "" : tokens.get(0).equals("change") && tokens.size() > 1 ? tokens.get(1) : tokens.get(0);
+        String statement = tokens.isEmpty()
+                ? ""
+                : tokens.get(0).equals("change") && tokens.size() > 1 ? tokens.get(1) : tokens.get(0);
         Kind kind = Kind.ANY;
         Optional<Dimension> dimension = Optional.empty();
         List<String> words = List.of();
@@ -204,7 +216,8 @@ record Wanted(Where where, List<String> path, Kind kind, Optional<Dimension> dim
                 case "measure", "choose", "fit", "unknown" -> Kind.AMOUNT;
                 default -> Kind.POINT;
             };
-        } else if (last.equals("placed") || last.equals("toward") && before.equals("pressed") && statement.equals("seam")) {
+        } else if (last.equals("placed")
+                || last.equals("toward") && before.equals("pressed") && statement.equals("seam")) {
             return Kind.PIECE;
         } else if (last.equals("solve")) {
             return Kind.UNKNOWN;
@@ -227,9 +240,11 @@ record Wanted(Where where, List<String> path, Kind kind, Optional<Dimension> dim
     private static Kind inRow(String last, String statement, String before) {
         return switch (statement) {
             case "outline", "join", "seam", "corner", "opening", "allow" -> Kind.PATH;
-            case "line", "arc", "dart", "slash", "grain" -> last.equals("to") && before.equals("square") ? Kind.PATH : Kind.POINT;
+            case "line", "arc", "dart", "slash", "grain" ->
+                last.equals("to") && before.equals("square") ? Kind.PATH : Kind.POINT;
             case "curve" -> before.equals("square") ? Kind.PATH : last.equals("=") ? Kind.ANY : Kind.POINT;
-            case "point" -> last.equals("=") || last.equals("and") ? Kind.POINT : before.equals("square") ? Kind.PATH : Kind.ANY;
+            case "point" ->
+                last.equals("=") || last.equals("and") ? Kind.POINT : before.equals("square") ? Kind.PATH : Kind.ANY;
             case "let", "unknown", "gather", "pleat", "finished" -> last.equals("and") ? Kind.ANY : Kind.AMOUNT;
             default -> Kind.ANY;
         };

@@ -70,7 +70,9 @@ final class Workplace {
     Analysis analysis(Document document) {
         long revision = shelf.revision();
         Kept last = kept.get(document.name());
-        if (last != null && last.revision() == revision && last.analysis().document().equals(document)) {
+        if (last != null
+                && last.revision() == revision
+                && last.analysis().document().equals(document)) {
             return last.analysis();
         }
         Analysis analysis = new Analysis(document, shelf.lending(document.source()), body(), options.style());
@@ -118,13 +120,14 @@ final class Workplace {
             if (read.add(place.source())) {
                 boolean own = place.source().equals(document.name());
                 Optional<Document> text = own ? Optional.of(document) : shelf.text(place.source());
-                text.ifPresent(t -> readers(t).forEach(a -> indexes.put(a.document().name(), a.names())));
+                text.ifPresent(
+                        t -> readers(t).forEach(a -> indexes.put(a.document().name(), a.names())));
                 // What was found before may stand in drafts that are known only now.
                 open.addAll(found.keySet());
             }
             for (NameIndex index : indexes.values()) {
-                index.at(place.source(), place.start()).ifPresent(use -> index.together(use.named())
-                        .forEach(u -> {
+                index.at(place.source(), place.start())
+                        .ifPresent(use -> index.together(use.named()).forEach(u -> {
                             if (found.putIfAbsent(u.place(), u) == null) {
                                 open.add(u.place());
                             }

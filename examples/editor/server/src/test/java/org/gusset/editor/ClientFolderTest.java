@@ -43,7 +43,8 @@ class ClientFolderTest {
     }
 
     @Test
-    void theGrammarOfColoursHasTheWordsOfTheLanguageAndColoursTheShippedDrafts() throws IOException, InterruptedException {
+    void theGrammarOfColoursHasTheWordsOfTheLanguageAndColoursTheShippedDrafts()
+            throws IOException, InterruptedException {
         assumeTrue(isOnPath("node"), "skipped: there is no executable named node on the PATH");
         assumeTrue(
                 Files.isDirectory(CLIENT.resolve("node_modules/vscode-textmate")),

@@ -166,7 +166,9 @@ final class Editor implements LanguageClient, AutoCloseable {
 
     void apply(String name, List<? extends TextEdit> edits) {
         List<TextEdit> backward = new ArrayList<>(edits);
-        backward.sort(Comparator.<TextEdit>comparingInt(e -> offset(name, e.getRange().getStart())).reversed());
+        backward.sort(
+                Comparator.<TextEdit>comparingInt(e -> offset(name, e.getRange().getStart()))
+                        .reversed());
         for (TextEdit edit : backward) {
             type(
                     name,

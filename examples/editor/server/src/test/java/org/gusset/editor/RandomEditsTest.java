@@ -39,10 +39,51 @@ class RandomEditsTest {
     private static final long SEED = Long.getLong("gusset.editor.seed", 20261129);
     private static final Path DRAFTS = Path.of(System.getProperty("gusset.root", "../../.."), "examples", "drafts");
     private static final List<String> SCRAPS = List.of(
-            "{", "}", "\"", "(", ")", ".", "=", ",", "\n", "\r", "\r\n", "\t", " ", "#", "\\", "½", "3 cm", "1/0", "-", "%",
-            "piece ", "point ", "change ", "seam s = ", "all ", "if ", "else ", "rule f(x length) = f(x)", "let x = x\n",
-            "use \"../..\" as u\n", "step \"", "from ", "\uD83E\uDDF5", "\u0301", "\uFEFF", "\u2028", "\u0000", "Ω", "“", "”",
-            "outline ", "solve u so that u = u", "999999999999999999999999 m", "{{{{{{{{", "((((((((((");
+            "{",
+            "}",
+            "\"",
+            "(",
+            ")",
+            ".",
+            "=",
+            ",",
+            "\n",
+            "\r",
+            "\r\n",
+            "\t",
+            " ",
+            "#",
+            "\\",
+            "½",
+            "3 cm",
+            "1/0",
+            "-",
+            "%",
+            "piece ",
+            "point ",
+            "change ",
+            "seam s = ",
+            "all ",
+            "if ",
+            "else ",
+            "rule f(x length) = f(x)",
+            "let x = x\n",
+            "use \"../..\" as u\n",
+            "step \"",
+            "from ",
+            "\uD83E\uDDF5",
+            "\u0301",
+            "\uFEFF",
+            "\u2028",
+            "\u0000",
+            "Ω",
+            "“",
+            "”",
+            "outline ",
+            "solve u so that u = u",
+            "999999999999999999999999 m",
+            "{{{{{{{{",
+            "((((((((((");
 
     @TempDir
     @SuppressWarnings("NullAway.Init")
@@ -67,14 +108,18 @@ class RandomEditsTest {
                     edit(editor, name, sound, random);
                     ask(editor, name, random);
                 }
-                assertThat(editor.server().document(editor.uri(name)).orElseThrow().text())
+                assertThat(editor.server()
+                                .document(editor.uri(name))
+                                .orElseThrow()
+                                .text())
                         .as(name + " after " + done + " edits, seed " + SEED)
                         .isEqualTo(editor.text(name));
                 editor.messages(name);
                 editor.replace(name, sound);
                 assertThat(editor.messages(name))
                         .as(name + " is sound again")
-                        .noneMatch(d -> d.getCode() != null && d.getCode().getLeft().startsWith("SYN"));
+                        .noneMatch(d ->
+                                d.getCode() != null && d.getCode().getLeft().startsWith("SYN"));
             }
             assertThat(done).isEqualTo(EDITS);
             assertThat(editor.trouble).as("seed " + SEED).isEmpty();
@@ -84,7 +129,8 @@ class RandomEditsTest {
     private List<String> copyDrafts() throws IOException {
         List<String> names = new ArrayList<>();
         try (Stream<Path> files = Files.walk(DRAFTS)) {
-            for (Path file : files.filter(f -> f.toString().endsWith(".gusset")).sorted().toList()) {
+            for (Path file :
+                    files.filter(f -> f.toString().endsWith(".gusset")).sorted().toList()) {
                 Path relative = DRAFTS.relativize(file);
                 Path copy = folder.resolve(relative.toString());
                 Files.createDirectories(copy.getParent());
@@ -114,7 +160,8 @@ class RandomEditsTest {
 
     /** Editors put no cursor between the two signs of a line break. */
     private static int between(String text, int offset) {
-        boolean splits = offset > 0 && offset < text.length() && text.charAt(offset - 1) == '\r' && text.charAt(offset) == '\n';
+        boolean splits =
+                offset > 0 && offset < text.length() && text.charAt(offset - 1) == '\r' && text.charAt(offset) == '\n';
         return splits ? offset + 1 : offset;
     }
 

@@ -28,12 +28,20 @@ final class Timing {
         text.append("measure chest from 60 cm to 170 cm \"round the fullest part of the chest\"\n");
         int count = 2;
         for (int piece = 1; count < lines; piece++) {
-            text.append("let share_").append(piece).append(" = chest / ").append(piece + 3).append('\n');
+            text.append("let share_")
+                    .append(piece)
+                    .append(" = chest / ")
+                    .append(piece + 3)
+                    .append('\n');
             text.append("piece Panel").append(piece).append(" {\n  point p0 = origin\n");
             int points = 40;
             for (int i = 1; i <= points; i++) {
-                text.append("  point p").append(i).append(" = p").append(i - 1)
-                        .append(i % 2 == 0 ? " down 1 cm" : " right share_" + piece + " / 40").append('\n');
+                text.append("  point p")
+                        .append(i)
+                        .append(" = p")
+                        .append(i - 1)
+                        .append(i % 2 == 0 ? " down 1 cm" : " right share_" + piece + " / 40")
+                        .append('\n');
             }
             text.append("  point foot = p0 down to p").append(points).append('\n');
             text.append("  line step_edge = p0");
@@ -76,12 +84,14 @@ final class Timing {
                 editor.messages("coat.gusset");
                 told.add(System.nanoTime() - start);
                 hover.add(time(() -> Editor.get(server.hover(new HoverParams(editor.id("coat.gusset"), place)))));
-                complete.add(time(() -> Editor.get(server.completion(new CompletionParams(editor.id("coat.gusset"), place)))));
-                colours.add(time(() -> Editor.get(
-                        server.semanticTokensFull(new SemanticTokensParams(editor.id("coat.gusset"))))));
-                values.add(time(() -> Editor.get(server.inlayHint(new InlayHintParams(editor.id("coat.gusset"), screen)))));
-                rename.add(time(() -> Editor.get(
-                        server.rename(new RenameParams(editor.id("coat.gusset"), place, "knee_point")))));
+                complete.add(time(
+                        () -> Editor.get(server.completion(new CompletionParams(editor.id("coat.gusset"), place)))));
+                colours.add(time(() ->
+                        Editor.get(server.semanticTokensFull(new SemanticTokensParams(editor.id("coat.gusset"))))));
+                values.add(time(
+                        () -> Editor.get(server.inlayHint(new InlayHintParams(editor.id("coat.gusset"), screen)))));
+                rename.add(time(() ->
+                        Editor.get(server.rename(new RenameParams(editor.id("coat.gusset"), place, "knee_point")))));
             }
             print("a key, until the messages are told", told);
             print("hover right after a key", hoverAnew);
