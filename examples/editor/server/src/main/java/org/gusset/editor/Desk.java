@@ -1,0 +1,116 @@
+package org.gusset.editor;
+
+import java.util.Map;
+import java.util.concurrent.ArrayBlockingQueue;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.ScheduledFuture;
+import java.util.concurrent.ScheduledThreadPoolExecutor;
+import java.util.concurrent.ThreadFactory;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import org.eclipse.lsp4j.jsonrpc.CompletableFutures;
+import org.eclipse.lsp4j.jsonrpc.ResponseErrorException;
+import org.eclipse.lsp4j.jsonrpc.messages.ResponseError;
+import org.eclipse.lsp4j.jsonrpc.messages.ResponseErrorCode;
+
+/**
+ * One thread answers, in the order of asking. What it cannot take in is refused at once, what is cancelled while it waits is not begun,
+ * and whatever goes wrong in an answer is told and leaves the next one untouched.
+ */
+final class Desk implements AutoCloseable {
+    /** How many questions wait at the most. */
+    static final int MOST_WAITING = 256;
+
+    private static final long STACK = 16L << 20;
+    private static final ThreadFactory THREADS = work -> {
+        Thread thread = new Thread(null, work, "gusset", STACK);
+        thread.setDaemon(true);
+        return thread;
+    };
+
+    private final ThreadPoolExecutor worker = new ThreadPoolExecutor(
+            1,
+            1,
+            0,
+            TimeUnit.SECONDS,
+            new ArrayBlockingQueue<>(MOST_WAITING),
+            THREADS,
+            new ThreadPoolExecutor.AbortPolicy());
+    private final ScheduledThreadPoolExecutor clock = new ScheduledThreadPoolExecutor(1, THREADS);
+    private final Map<String, ScheduledFuture<?>> later = new ConcurrentHashMap<>();
+    private final Consumer<String> trouble;
+
+    /** @param trouble takes what went wrong, in words */
+    Desk(Consumer<String> trouble) {
+        this.trouble = trouble;
+        clock.setRemoveOnCancelPolicy(true);
+    }
+
+    /** Answers when those before it are answered; with {@code otherwise} if something goes wrong. */
+    <T> CompletableFuture<T> ask(String what, T otherwise, Supplier<T> answer) {
+        try {
+            return CompletableFutures.computeAsync(worker, cancelled -> {
+                cancelled.checkCanceled();
+                return guarded(what, otherwise, answer);
+            });
+        } catch (RejectedExecutionException e) {
+            return CompletableFuture.failedFuture(new ResponseErrorException(new ResponseError(
+                    ResponseErrorCode.ServerCancelled, "The server has more to do than it can take in.", null)));
+        }
+    }
+
+    private <T> T guarded(String what, T otherwise, Supplier<T> answer) {
+        try {
+            return answer.get();
+        } catch (ResponseErrorException | CancellationException e) {
+            throw e;
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+            StackTraceElement[] where = e.getStackTrace();
+            trouble.accept(
+                    "The server could not answer (" + what + "); the texts are as they were. Please report this: " + e
+                            + (where.length == 0 ? "" : " at " + where[0]));
+            return otherwise;
+        }
+    }
+
+    /** Does something in a while, if it is not put off again before; only the last for a key is kept. */
+    void soon(String key, int delay, Runnable work) {
+        if (clock.isShutdown()) {
+            return;
+        }
+        ScheduledFuture<?> before = later.put(
+                key,
+                clock.schedule(
+                        () -> {
+                            later.remove(key);
+                            ask("messages", key, () -> {
+                                work.run();
+                                return key;
+                            });
+                        },
+                        delay,
+                        TimeUnit.MILLISECONDS));
+        if (before != null) {
+            before.cancel(false);
+        }
+    }
+
+    /** Puts off for good what was to be done soon. */
+    void drop(String key) {
+        ScheduledFuture<?> before = later.remove(key);
+        if (before != null) {
+            before.cancel(false);
+        }
+    }
+
+    @Override
+    public void close() {
+        clock.shutdownNow();
+        worker.shutdownNow();
+    }
+}

@@ -1,0 +1,29 @@
+package org.gusset.editor;
+
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.util.concurrent.ExecutionException;
+import org.eclipse.lsp4j.jsonrpc.Launcher;
+import org.eclipse.lsp4j.launch.LSPLauncher;
+import org.eclipse.lsp4j.services.LanguageClient;
+
+/** The server on standard input and output, as editors start it. */
+public final class Main {
+    private Main() {}
+
+    /** Serves one editor until it says that it is over, or is gone. */
+    public static void main(String[] arguments) throws InterruptedException {
+        InputStream in = System.in;
+        OutputStream out = System.out;
+        // What is printed by mistake must not come between the messages.
+        System.setOut(System.err);
+        try (GussetServer server = new GussetServer(() -> System.exit(0))) {
+            Launcher<LanguageClient> launcher = LSPLauncher.createServerLauncher(server, in, out);
+            server.connect(launcher.getRemoteProxy());
+            launcher.startListening().get();
+        } catch (ExecutionException e) {
+            System.err.println("gusset-language-server: the connection broke: " + e.getCause());
+            System.exit(1);
+        }
+    }
+}

@@ -1,0 +1,426 @@
+package org.gusset.editor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.eclipse.lsp4j.CodeAction;
+import org.eclipse.lsp4j.CodeActionContext;
+import org.eclipse.lsp4j.CodeActionParams;
+import org.eclipse.lsp4j.CompletionItem;
+import org.eclipse.lsp4j.CompletionParams;
+import org.eclipse.lsp4j.DefinitionParams;
+import org.eclipse.lsp4j.DocumentFormattingParams;
+import org.eclipse.lsp4j.DocumentSymbol;
+import org.eclipse.lsp4j.DocumentSymbolParams;
+import org.eclipse.lsp4j.FormattingOptions;
+import org.eclipse.lsp4j.Hover;
+import org.eclipse.lsp4j.HoverParams;
+import org.eclipse.lsp4j.InlayHint;
+import org.eclipse.lsp4j.InlayHintParams;
+import org.eclipse.lsp4j.Location;
+import org.eclipse.lsp4j.Position;
+import org.eclipse.lsp4j.PrepareRenameParams;
+import org.eclipse.lsp4j.Range;
+import org.eclipse.lsp4j.ReferenceContext;
+import org.eclipse.lsp4j.ReferenceParams;
+import org.eclipse.lsp4j.RenameParams;
+import org.eclipse.lsp4j.SemanticTokensParams;
+import org.eclipse.lsp4j.TextEdit;
+import org.gusset.dsl.Source;
+import org.gusset.dsl.format.Formatter;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** An editor's sessions with the server, through its own messages, on drafts of the wardrobe's aprons. */
+class SessionTest {
+    private static final String BLOCK = """
+            draft "Apron block"
+            measure waist from 50 cm to 150 cm "round the waist"
+            choose bib = square_bib out of square_bib, round_bib "shape of the bib"
+            let quarter = waist / 4
+            let depth = 60 cm if bib is square_bib else 50 cm
+            piece Base {
+              point top = origin
+              point side = top right quarter
+              point low = side down depth
+              point foot = top down depth
+              line waistline = top to side
+              line edge = side to low
+              line hem = low to foot
+              line fold_edge = foot to top
+              outline waistline, edge, hem, fold_edge
+              allow 1 cm
+              cut 1 on fold fold_edge
+              grain along fold_edge
+            }
+            """;
+    private static final String APRON = """
+            draft "Kitchen apron"
+            measure waist from 50 cm to 150 cm "round the waist"
+            use "block.gusset" as block
+            let half = waist / 2 + block.quarter
+            piece Front traced from block.Base {
+              let drop = length(waistline) / 2
+              change line hem = low to foot
+            }
+            check half + Front.drop > 10 cm "The apron is too narrow."
+            """;
+
+    @TempDir
+    @SuppressWarnings("NullAway.Init")
+    private Path folder;
+
+    private Editor editor;
+
+    @BeforeEach
+    void start() {
+        try {
+            java.nio.file.Files.writeString(
+                    folder.resolve("cast.csv"), "measure, Ottilie Fenn, Barnaby Crake\nwaist, 72 cm, 98 cm\n");
+        } catch (java.io.IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+        editor = new Editor(folder, Map.of("measures", "cast.csv", "body", "Ottilie Fenn", "delay", 1));
+        editor.save("block.gusset", BLOCK);
+        editor.save("apron.gusset", APRON);
+    }
+
+    @AfterEach
+    void end() {
+        assertThat(editor.trouble).as("what the server had to log").isEmpty();
+        editor.close();
+    }
+
+    private Hover hover(String name, Position at) {
+        return Editor.get(editor.remote().getTextDocumentService().hover(new HoverParams(editor.id(name), at)));
+    }
+
+    private String told(String name, Position at) {
+        return hover(name, at).getContents().getRight().getValue();
+    }
+
+    private List<CompletionItem> complete(String name, int offset) {
+        return Editor.get(editor.remote()
+                        .getTextDocumentService()
+                        .completion(new CompletionParams(editor.id(name), Editor.position(editor.text(name), offset))))
+                .getRight()
+                .getItems();
+    }
+
+    /** The names that are offered first. */
+    private List<String> first(List<CompletionItem> items) {
+        return items.stream()
+                .filter(i -> i.getSortText().startsWith("0"))
+                .map(CompletionItem::getLabel)
+                .toList();
+    }
+
+    /** Types words at the end of a piece of the block and tells what is offered behind them. */
+    private List<CompletionItem> offered(String words) {
+        String text = BLOCK.replace("  allow 1 cm\n", "  allow 1 cm\n  " + words + "\n");
+        editor.replace("block.gusset", text);
+        return complete("block.gusset", text.indexOf(words) + words.length());
+    }
+
+    private List<? extends Location> references(String name, Position at) {
+        return Editor.get(editor.remote()
+                .getTextDocumentService()
+                .references(new ReferenceParams(editor.id(name), at, new ReferenceContext(true))));
+    }
+
+    private List<CodeAction> actions(String name, Range range) {
+        return Editor.get(editor.remote()
+                        .getTextDocumentService()
+                        .codeAction(new CodeActionParams(editor.id(name), range, new CodeActionContext(List.of()))))
+                .stream()
+                .map(a -> a.getRight())
+                .toList();
+    }
+
+    @Test
+    void aMistakeIsToldWhileItIsTypedAndItsHintMendsIt() {
+        editor.open("block.gusset", BLOCK);
+        assertThat(editor.messages("block.gusset")).isEmpty();
+        int at = BLOCK.indexOf("side down") + 3;
+        editor.type("block.gusset", at, at + 1, "");
+        List<org.eclipse.lsp4j.Diagnostic> told = editor.messages("block.gusset");
+        assertThat(told).hasSize(1);
+        assertThat(told.get(0).getCode().getLeft()).isEqualTo("NAM001");
+        assertThat(told.get(0).getMessage().getLeft()).contains("sid").contains("Did you mean `side`?");
+        assertThat(told.get(0).getRange()).isEqualTo(new Range(new Position(8, 14), new Position(8, 17)));
+        CodeAction fix = actions("block.gusset", told.get(0).getRange()).get(0);
+        assertThat(fix.getTitle()).isEqualTo("Did you mean `side`?");
+        editor.apply(fix.getEdit());
+        assertThat(editor.text("block.gusset")).isEqualTo(BLOCK);
+        assertThat(editor.messages("block.gusset")).isEmpty();
+    }
+
+    /** By hand: 72 cm / 4 = 18 cm. */
+    @Test
+    void hoveringTellsTheValueForTheChosenBodyAndItsSum() {
+        editor.open("block.gusset", BLOCK);
+        String quarter = told("block.gusset", editor.at("block.gusset", "quarter", 2));
+        assertThat(quarter)
+                .contains("**quarter**: value, a length")
+                .contains("18 cm for Ottilie Fenn")
+                .contains("72 cm / 4");
+        assertThat(told("block.gusset", editor.at("block.gusset", "waist /", 1)))
+                .contains("measure", "round the waist", "72 cm for Ottilie Fenn");
+        assertThat(told("block.gusset", editor.at("block.gusset", "low to", 1))).contains("18 cm right, 60 cm down");
+        assertThat(told("block.gusset", editor.at("block.gusset", "waistline,", 1)))
+                .contains("18 cm long");
+        assertThat(hover("block.gusset", editor.at("block.gusset", "cut 1", 1))).isNull();
+        editor.remote()
+                .getWorkspaceService()
+                .didChangeConfiguration(new org.eclipse.lsp4j.DidChangeConfigurationParams(
+                        Map.of("gusset", Map.of("body", "Barnaby Crake", "unit", "mm"))));
+        assertThat(told("block.gusset", editor.at("block.gusset", "quarter", 1)))
+                .contains("245 mm for Barnaby Crake");
+    }
+
+    @Test
+    void completionOffersWhatFitsInKindAndDimensionFirst() {
+        editor.open("block.gusset", BLOCK);
+        assertThat(first(offered("point knee = top toward ")))
+                .contains("side", "low", "foot", "origin".substring(0, 0) + "top")
+                .doesNotContain("waistline", "quarter", "Base");
+        assertThat(first(offered("point knee = top right ")))
+                .contains("quarter", "waist")
+                .doesNotContain("side", "hem");
+        assertThat(first(offered("let knee = quarter + ")))
+                .contains("waist", "quarter")
+                .doesNotContain("top", "hem");
+        assertThat(first(offered("join whole = hem, ")))
+                .contains("edge", "waistline")
+                .doesNotContain("top", "quarter");
+        assertThat(first(offered("let knee = 3 cm if bib is "))).containsExactlyInAnyOrder("square_bib", "round_bib");
+        assertThat(first(offered("let knee = distance(")))
+                .contains("top", "side")
+                .doesNotContain("hem", "waist");
+        assertThat(first(offered("let knee = length(Base.")))
+                .contains("hem", "edge")
+                .doesNotContain("top");
+        assertThat(first(offered("not"))).contains("notch", "point", "let").doesNotContain("measure", "seam");
+        assertThat(offered("# a note about qu")).isEmpty();
+        assertThat(offered("label \"a word")).isEmpty();
+        assertThat(offered("label \"a length of {"))
+                .extracting(CompletionItem::getLabel)
+                .contains("quarter");
+    }
+
+    @Test
+    void definitionsAndReferencesGoThroughBothFiles() {
+        editor.open("apron.gusset", APRON);
+        Position quarter = editor.at("apron.gusset", "quarter", 1);
+        List<? extends Location> places = Editor.get(editor.remote()
+                        .getTextDocumentService()
+                        .definition(new DefinitionParams(editor.id("apron.gusset"), quarter)))
+                .getLeft();
+        assertThat(places).hasSize(1);
+        assertThat(places.get(0).getUri()).isEqualTo(editor.uri("block.gusset"));
+        assertThat(places.get(0).getRange().getStart()).isEqualTo(new Position(3, 4));
+        assertThat(references("apron.gusset", quarter)).hasSize(3);
+        editor.open("block.gusset", BLOCK);
+        assertThat(references("block.gusset", editor.at("block.gusset", "quarter", 1)))
+                .as("asked from the file that knows nothing of the other")
+                .hasSize(3);
+    }
+
+    @Test
+    void aNameIsWrittenAnewInBothFilesAndTheDraftsStaySound() {
+        editor.open("block.gusset", BLOCK);
+        editor.open("apron.gusset", APRON);
+        assertThat(editor.messages("apron.gusset")).isEmpty();
+        for (String name : List.of("quarter", "waist", "Base", "hem", "waistline")) {
+            String anew = name + "_anew";
+            int edits = editor.apply(Editor.get(editor.remote()
+                    .getTextDocumentService()
+                    .rename(new RenameParams(editor.id("block.gusset"), editor.at("block.gusset", name, 1), anew))));
+            assertThat(edits).as(name).isGreaterThanOrEqualTo(2);
+            assertThat(editor.text("apron.gusset")).contains(anew);
+            assertThat(editor.text("block.gusset")).contains(anew);
+            if (name.equals("waist")) {
+                // The table of the body has the old name, and a message says so.
+                assertThat(editor.messages("block.gusset")).isNotEmpty();
+                editor.save("cast.csv", "measure, Ottilie Fenn\nwaist_anew, 72 cm\n");
+                editor.remote()
+                        .getWorkspaceService()
+                        .didChangeWatchedFiles(new org.eclipse.lsp4j.DidChangeWatchedFilesParams(List.of()));
+                editor.type("block.gusset", 0, 0, " ");
+                editor.type("apron.gusset", 0, 0, " ");
+            }
+        }
+        editor.type("apron.gusset", 0, 0, " ");
+        assertThat(editor.messages("apron.gusset")).isEmpty();
+        assertThat(editor.messages("block.gusset")).isEmpty();
+    }
+
+    @Test
+    void aNameIsRefusedIfTheDraftWouldNotBeSoundWithIt() {
+        editor.open("apron.gusset", APRON + "strip Band long half wide 6 cm { cut 1 }\nlet over = length(Band.top)\n");
+        for (String bad : List.of("waist", "notch", "2nd", "a b", "")) {
+            assertThatThrownBy(() -> Editor.get(editor.remote()
+                            .getTextDocumentService()
+                            .rename(new RenameParams(
+                                    editor.id("apron.gusset"), editor.at("apron.gusset", "half", 1), bad))))
+                    .as("half becomes `" + bad + "`")
+                    .isInstanceOf(AssertionError.class)
+                    .hasMessageContaining(
+                            bad.equals("waist") || bad.equals("notch") ? "would not be sound" : "is no name");
+        }
+        assertThatThrownBy(() -> Editor.get(editor.remote()
+                        .getTextDocumentService()
+                        .prepareRename(new PrepareRenameParams(
+                                editor.id("apron.gusset"), editor.at("apron.gusset", "top", 1)))))
+                .hasMessageContaining("a name that the language gives");
+    }
+
+    @Test
+    void aDraftIsLaidOutInOneEditAndAgainInNone() {
+        String tidy = Formatter.format(Source.of("block.gusset", BLOCK)).value().orElseThrow();
+        String untidy = tidy.replace("  point side", "     point side").replace("\n", "\r\n");
+        editor.open("block.gusset", untidy);
+        DocumentFormattingParams ask =
+                new DocumentFormattingParams(editor.id("block.gusset"), new FormattingOptions(2, true));
+        List<? extends TextEdit> edits =
+                Editor.get(editor.remote().getTextDocumentService().formatting(ask));
+        assertThat(edits).hasSize(1);
+        assertThat(edits.get(0).getNewText().length()).as("only what differs").isLessThan(20);
+        editor.apply("block.gusset", edits);
+        assertThat(editor.text("block.gusset")).isEqualTo(tidy.replace("\n", "\r\n"));
+        assertThat(Editor.get(editor.remote().getTextDocumentService().formatting(ask)))
+                .isEmpty();
+    }
+
+    @Test
+    void theOutlineHasPiecesWithWhatLiesInThem() {
+        editor.open("block.gusset", BLOCK);
+        List<DocumentSymbol> outline = Editor.get(editor.remote()
+                        .getTextDocumentService()
+                        .documentSymbol(new DocumentSymbolParams(editor.id("block.gusset"))))
+                .stream()
+                .map(s -> s.getRight())
+                .toList();
+        assertThat(outline)
+                .extracting(DocumentSymbol::getName)
+                .containsExactly("waist", "bib", "quarter", "depth", "Base");
+        assertThat(outline.get(4).getChildren())
+                .extracting(DocumentSymbol::getName)
+                .containsExactly("top", "side", "low", "foot", "waistline", "edge", "hem", "fold_edge");
+        assertThat(outline.get(2).getDetail()).isEqualTo("value, 18 cm");
+    }
+
+    /** Lines and columns of the protocol count UTF-16 units: a reel of thread (U+1F9F5) is two of them. */
+    @Test
+    void lettersBeyondTheFirstPlaneCountTwo() {
+        String reel = new String(Character.toChars(0x1F9F5));
+        String text = BLOCK.replace(
+                "  allow 1 cm\n", "  allow 1 cm\n  say \"" + reel + reel + " {quarter} wide\" # " + reel + "\n");
+        editor.open("block.gusset", text);
+        Position at = editor.at("block.gusset", "quarter} wide", 1);
+        assertThat(at.getCharacter()).isEqualTo("  say \"".length() + 4 + " {".length());
+        assertThat(hover("block.gusset", at).getRange())
+                .isEqualTo(new Range(at, new Position(at.getLine(), at.getCharacter() + "quarter".length())));
+        editor.apply(Editor.get(editor.remote()
+                .getTextDocumentService()
+                .rename(new RenameParams(editor.id("block.gusset"), at, "fourth"))));
+        assertThat(editor.text("block.gusset")).isEqualTo(text.replace("quarter", "fourth"));
+        int reels = editor.text("block.gusset").indexOf(reel);
+        editor.type("block.gusset", reels, reels + 2, "");
+        assertThat(editor.messages("block.gusset")).isEmpty();
+        assertThat(editor.server()
+                        .document(editor.uri("block.gusset"))
+                        .orElseThrow()
+                        .text())
+                .isEqualTo(editor.text("block.gusset"));
+    }
+
+    @Test
+    void namesAreColouredByWhatTheyMean() {
+        editor.open("block.gusset", BLOCK);
+        List<Integer> data = Editor.get(editor.remote()
+                        .getTextDocumentService()
+                        .semanticTokensFull(new SemanticTokensParams(editor.id("block.gusset"))))
+                .getData();
+        List<String> lines = BLOCK.lines().toList();
+        List<String> seen = new ArrayList<>();
+        int line = 0;
+        int column = 0;
+        for (int i = 0; i < data.size(); i += 5) {
+            column = data.get(i) == 0 ? column + data.get(i + 1) : data.get(i + 1);
+            line += data.get(i);
+            String word = lines.get(line).substring(column, column + data.get(i + 2));
+            seen.add(word + " " + Reading.COLOURS.get(data.get(i + 3)) + " " + data.get(i + 4));
+        }
+        assertThat(seen)
+                .startsWith(
+                        "waist parameter 3",
+                        "bib variable 1",
+                        "square_bib enumMember 2",
+                        "square_bib enumMember 3",
+                        "round_bib enumMember 3",
+                        "quarter variable 1",
+                        "waist parameter 2",
+                        "depth variable 1",
+                        "bib variable 0",
+                        "square_bib enumMember 2",
+                        "Base class 1",
+                        "top variable 1")
+                .contains("waistline property 1", "waistline property 0");
+    }
+
+    @Test
+    void valuesStandBesideDefinitions() {
+        editor.open("block.gusset", BLOCK);
+        List<InlayHint> hints = Editor.get(editor.remote()
+                .getTextDocumentService()
+                .inlayHint(new InlayHintParams(
+                        editor.id("block.gusset"), new Range(new Position(0, 0), new Position(99, 0)))));
+        assertThat(hints)
+                .extracting(h -> h.getLabel().getLeft())
+                .containsExactly(
+                        "= 72 cm",
+                        "= 18 cm",
+                        "= 60 cm",
+                        "= 18 cm long",
+                        "= 60 cm long",
+                        "= 18 cm long",
+                        "= 60 cm long");
+        assertThat(hints.get(1).getPosition()).isEqualTo(new Position(3, "let quarter".length()));
+    }
+
+    @Test
+    void aBodyThatIsNotThereIsToldAndTakesNothingElseAway() {
+        editor.remote()
+                .getWorkspaceService()
+                .didChangeConfiguration(
+                        new org.eclipse.lsp4j.DidChangeConfigurationParams(Map.of("gusset", Map.of("body", "Nobody"))));
+        editor.open("block.gusset", BLOCK);
+        assertThat(editor.messages("block.gusset"))
+                .extracting(d -> d.getMessage().getLeft())
+                .singleElement()
+                .asString()
+                .contains("There is no body `Nobody`", "Ottilie Fenn", "Barnaby Crake");
+        assertThat(told("block.gusset", editor.at("block.gusset", "quarter", 1)))
+                .contains("a length");
+    }
+
+    @Test
+    void whatIsWrongInAFileThatIsUsedIsToldWhereItIsUsed() {
+        editor.open("apron.gusset", APRON);
+        assertThat(editor.messages("apron.gusset")).isEmpty();
+        editor.open("block.gusset", BLOCK.replace("waist / 4", "wiast / 4"));
+        assertThat(editor.messages("block.gusset")).hasSize(1);
+        editor.type("apron.gusset", 0, 0, " ");
+        assertThat(editor.messages("apron.gusset")).singleElement().satisfies(d -> {
+            assertThat(d.getMessage().getLeft()).startsWith("In block.gusset, line 4: ");
+            assertThat(d.getRange().getStart().getLine()).isEqualTo(2);
+        });
+    }
+}
