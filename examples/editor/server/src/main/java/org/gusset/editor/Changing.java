@@ -78,7 +78,7 @@ final class Changing {
         return at > 0
                 && at < text.length()
                 && (Character.isSurrogatePair(text.charAt(at - 1), text.charAt(at))
-                        || text.charAt(at - 1) == '\r' && text.charAt(at) == '\n');
+                        || (text.charAt(at - 1) == '\r' && text.charAt(at) == '\n'));
     }
 
     // ---- hints

@@ -114,14 +114,14 @@ final class Completing {
         if (wanted.kind() == Kind.ANY) {
             return FITS;
         }
-        if (kind == wanted.kind() || wanted.kind() == Kind.UNKNOWN && named.kind() == NameKind.UNKNOWN) {
+        if (kind == wanted.kind() || (wanted.kind() == Kind.UNKNOWN && named.kind() == NameKind.UNKNOWN)) {
             Optional<Dimension> dimension = wanted.dimension();
             boolean fits = dimension.isEmpty() || named.dimension().isEmpty() || dimension.equals(named.dimension());
             return fits ? FITS : OTHER;
         }
         boolean leads = kind == Kind.PIECE
                 || named.kind() == NameKind.DRAFT
-                || kind == Kind.DART && wanted.kind() == Kind.POINT;
+                || (kind == Kind.DART && wanted.kind() == Kind.POINT);
         return leads ? LEADS : OTHER;
     }
 

@@ -55,7 +55,7 @@ record Wanted(Where where, List<String> path, Kind kind, Optional<Dimension> dim
         String trimmed = head.strip();
         boolean begins =
                 trimmed.isEmpty() || trimmed.endsWith("{") || trimmed.endsWith("}") || trimmed.equals("change");
-        boolean hole = code != line;
+        boolean hole = !code.equals(line);
         if (begins && path.isEmpty() && !hole && !goesOn(text, lineStart, trimmed)) {
             return new Wanted(Where.STATEMENT, path, Kind.ANY, Optional.empty(), List.of());
         }
@@ -159,7 +159,7 @@ record Wanted(Where where, List<String> path, Kind kind, Optional<Dimension> dim
                     .orElse(List.of());
             kind = options.isEmpty() ? Kind.ANY : Kind.WORD;
             words = options;
-        } else if (last.equals("(") || last.equals(",") && open(tokens) >= 0) {
+        } else if (last.equals("(") || (last.equals(",") && open(tokens) >= 0)) {
             kind = argument(tokens, open(tokens));
         } else if ("+-<><=>=".contains(last) && !last.isEmpty() && tokens.size() > 1) {
             Optional<Named> left = meaning(tokens.get(tokens.size() - 2), offset, names, source);
@@ -217,7 +217,7 @@ record Wanted(Where where, List<String> path, Kind kind, Optional<Dimension> dim
                 default -> Kind.POINT;
             };
         } else if (last.equals("placed")
-                || last.equals("toward") && before.equals("pressed") && statement.equals("seam")) {
+                || (last.equals("toward") && before.equals("pressed") && statement.equals("seam"))) {
             return Kind.PIECE;
         } else if (last.equals("solve")) {
             return Kind.UNKNOWN;

@@ -13,6 +13,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
@@ -109,8 +110,12 @@ final class Editor implements LanguageClient, AutoCloseable {
         return new TextDocumentIdentifier(uri(name));
     }
 
+    private StringBuilder known(String name) {
+        return Objects.requireNonNull(texts.get(name), name);
+    }
+
     String text(String name) {
-        return texts.get(name).toString();
+        return known(name).toString();
     }
 
     // ---- what a user does
@@ -132,7 +137,7 @@ final class Editor implements LanguageClient, AutoCloseable {
 
     /** Replaces what stands between two offsets. */
     void type(String name, int from, int to, String put) {
-        StringBuilder text = texts.get(name);
+        StringBuilder text = known(name);
         Range range = new Range(position(text.toString(), from), position(text.toString(), to));
         text.replace(from, to, put);
         send(name, new TextDocumentContentChangeEvent(range, put));
