@@ -31,7 +31,7 @@ class LayCommandTest {
               line low = c to d
               line near = d to a
               outline top, side, low, near
-              allow none
+              allow 0 cm
               grain along side
               cut 2 pairs
             }
@@ -39,7 +39,7 @@ class LayCommandTest {
 
     private static CommandRun lay(Path folder, String... more) throws IOException {
         Path draft = Files.writeString(folder.resolve("ends.gusset"), OBLONGS);
-        Path table = Files.writeString(folder.resolve("banners.csv"), "name,wide\nProcession,60 cm\n");
+        Path table = Files.writeString(folder.resolve("banners.csv"), "measure,Procession\nwide,60 cm\n");
         List<String> words =
                 new ArrayList<>(List.of("lay", draft.toString(), "--measures", table.toString(), "--seconds", "0"));
         words.addAll(List.of(more));

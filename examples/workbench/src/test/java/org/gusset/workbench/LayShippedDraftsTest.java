@@ -73,7 +73,7 @@ class LayShippedDraftsTest {
                 .orThrow();
         for (LayPlan plan : plans) {
             String svg = Svg.lay(drawing, plan, java.util.Optional.empty(), SheetOptions.defaults());
-            assertThat(svg.split("class=\"laid-piece\"", -1).length - 1)
+            assertThat(svg.split("<g id=\"[^\"]*\" class=\"laid-piece\"", -1).length - 1)
                     .isEqualTo(plan.laid().size());
             assertThat(svg).contains("Order of cutting", "sold by 10 cm");
             plan.laid().forEach(p -> assertThat(svg).contains(p.piece().name().replace('_', ' ')));

@@ -77,7 +77,7 @@ final class PlainSmock {
             .note("taken in at each side seam at the fitting");
 
     private final Len quarter = draft.value("quarter", chest.plus(ease).over(4));
-    private final Cloth shell = draft.cloth("shell", cm(140)).note("plain cotton");
+    private final Cloth shell = draft.cloth("shell", cm(140)).foldedLengthwise().note("plain cotton");
 
     private final Body back = new Body("Back", false);
     private final Body front = new Body("Front", true);

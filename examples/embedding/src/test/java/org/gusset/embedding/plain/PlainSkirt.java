@@ -48,7 +48,7 @@ final class PlainSkirt {
             draft.choose("band_width", cm(3)).from(cm(2)).to(cm(6)).note("finished width of the waistband");
     private final Len dartWidth = draft.value(
             "dart_width", max(mm(5), min(cm(2), hip.minus(waist).over(8).plus(mm(6.25)))));
-    private final Cloth shell = draft.cloth("shell", cm(150)).note("wool or linen");
+    private final Cloth shell = draft.cloth("shell", cm(150)).foldedLengthwise().note("wool or linen");
 
     /** One half of the skirt. */
     private final class Half {
