@@ -16,16 +16,16 @@ import org.openjdk.jmh.runner.RunnerException;
 
 /**
  * Prints every ratio as a table in Markdown. Arguments: words of rows ({@code smock}, {@code formulas}, {@code measure},
- * {@code compile}, {@code allowance}, {@code curves}, {@code svg}; all without any), and {@code rounds=2}, {@code warmups=3},
- * {@code iterations=4} to measure shorter or longer.
+ * {@code compile}, {@code allowance}, {@code curves}, {@code svg}; all without any), and {@code rounds=2}, {@code warmups=10},
+ * {@code iterations=5} to measure shorter or longer.
  */
 public final class Ratios {
     private final PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
     private final PrintStream progress = new PrintStream(System.err, true, StandardCharsets.UTF_8);
     private final List<String> asked = new ArrayList<>();
     private int rounds = 2;
-    private int warmups = 3;
-    private int iterations = 4;
+    private int warmups = 10;
+    private int iterations = 5;
 
     private Ratios() {}
 

@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.draft.Draft;
 import org.gusset.dsl.Gusset;
@@ -47,30 +48,25 @@ final class WatchedFiles {
     private WatchedText read() {
         List<String> before = marks();
         marks = before;
-        DraftFile file;
+        Source source;
         try {
-            file = DraftFile.read(draft);
+            source = DraftFile.read(draft).source();
         } catch (Refusal refusal) {
             return new WatchedText(draft, text, Optional.empty(), List.of(), refusal.words(), Map.of());
         }
-        text = file.source().text();
-        FolderSources sources = new FolderSources(file.source());
-        Outcome<Draft> compiled = bench.compile(file.source(), sources);
+        text = source.text();
+        CompletableFuture<Map<String, Integer>> lines = CompletableFuture.supplyAsync(() -> lines(source));
+        FolderSources sources = new FolderSources(source);
+        Outcome<Draft> compiled = bench.compile(source, sources);
         names = sources.all().stream().map(Source::name).toList();
         // Marks are taken before reading, so that what is written meanwhile is seen the next time; files named for the
         // first time count from now.
         marks = names.size() == before.size() ? before : marks();
-        return new WatchedText(
-                file.source().name(),
-                text,
-                compiled.value(),
-                compiled.diagnostics(),
-                "",
-                lines(file.source(), sources));
+        return new WatchedText(source.name(), text, compiled.value(), compiled.diagnostics(), "", lines);
     }
 
-    private static Map<String, Integer> lines(Source source, FolderSources sources) {
-        NameIndex index = Gusset.names(source, sources, Settings.defaults());
+    private static Map<String, Integer> lines(Source source) {
+        NameIndex index = Gusset.names(source, new FolderSources(source), Settings.defaults());
         Map<String, Integer> lines = new HashMap<>();
         index.uses().forEach(use -> {
             if (use.named().place().source().equals(source.name())) {

@@ -73,7 +73,7 @@ public final class Measuring {
                 .mode(Mode.AverageTime)
                 .timeUnit(TimeUnit.MICROSECONDS)
                 .forks(1)
-                .jvmArgsAppend("-Xms1g", "-Xmx1g", "-Djava.awt.headless=true")
+                .jvmArgsAppend("-Xms1g", "-Xmx1g", "-XX:+AlwaysPreTouch", "-Djava.awt.headless=true")
                 .warmupIterations(warmups)
                 .warmupTime(TimeValue.seconds(1))
                 .measurementIterations(iterations)

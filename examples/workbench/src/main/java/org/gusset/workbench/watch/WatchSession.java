@@ -210,7 +210,7 @@ public final class WatchSession {
         // What does not match is drawn all the same: the seams say so. Only a drawing without pieces is none.
         Optional<WatchPictures> sound = before == null ? Optional.empty() : before.sound();
         if (!now.pieces().isEmpty()) {
-            sound = Optional.of(new WatchPictures(now, style, options));
+            sound = Optional.of(new WatchPictures(now, style, options, sound));
         }
         Shown next = new Shown(draft, now, card, read, sound, wrong, messages);
         shown.put(body, next);

@@ -3,6 +3,7 @@ package org.gusset.workbench.watch;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.draft.Draft;
 
@@ -14,7 +15,7 @@ import org.gusset.core.draft.Draft;
  * @param draft the draft; empty if the text is too broken for one, or could not be read
  * @param messages what is wrong with the text
  * @param trouble why the file could not be read; empty if it could
- * @param lines for each name in full the line, from 1, on which this file defines it
+ * @param defined for each name in full the line, from 1, on which this file defines it; may still be looked for, as it is needed last
  */
 public record WatchedText(
         String name,
@@ -22,10 +23,25 @@ public record WatchedText(
         Optional<Draft> draft,
         List<Diagnostic> messages,
         String trouble,
-        Map<String, Integer> lines) {
+        CompletableFuture<Map<String, Integer>> defined) {
     public WatchedText {
         messages = List.copyOf(messages);
-        lines = Map.copyOf(lines);
+    }
+
+    /** A text whose lines are known. */
+    public WatchedText(
+            String name,
+            String text,
+            Optional<Draft> draft,
+            List<Diagnostic> messages,
+            String trouble,
+            Map<String, Integer> lines) {
+        this(name, text, draft, messages, trouble, CompletableFuture.completedFuture(Map.copyOf(lines)));
+    }
+
+    /** For each name in full the line, from 1, on which this file defines it. */
+    Map<String, Integer> lines() {
+        return defined.join();
     }
 
     /** True if nothing is wrong with the text itself. */

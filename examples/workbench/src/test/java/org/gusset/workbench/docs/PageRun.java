@@ -6,7 +6,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -25,6 +27,10 @@ final class PageRun {
     private String lone = "";
     private String table;
     private String shown = "";
+    /** The names under which a reader has saved the draft and the table, if the page says so. */
+    private String draftFile = "";
+
+    private String tableFile = "";
 
     private PageRun(Page page) {
         this.page = page;
@@ -73,7 +79,7 @@ final class PageRun {
             holds(snippet);
         } else if (how.equals("runs")) {
             for (String command : snippet.text().lines().toList()) {
-                Shell.Run run = Shell.run(command);
+                Shell.Run run = Shell.run(command, saved());
                 assertThat(run.code())
                         .as(snippet.place() + ": " + command + "\n" + run.out() + run.err())
                         .isZero();
@@ -90,6 +96,14 @@ final class PageRun {
         } else {
             sound(tried(how, snippet, true), snippet);
         }
+    }
+
+    private Map<String, String> saved() {
+        Map<String, String> files = new HashMap<>();
+        files.put(draftFile, running);
+        files.put(tableFile, table);
+        files.remove("");
+        return files;
     }
 
     private void sound(Trial trial, Page.Snippet snippet) {
@@ -109,6 +123,10 @@ final class PageRun {
         if (how.startsWith("chart")) {
             return new Trial("", ChartSnippet.told(lines), Optional.empty());
         }
+        if (how.startsWith("table as ")) {
+            tableFile = how.substring("table as ".length()) + ".csv";
+            return tried("table", snippet, keep);
+        }
         if (keep && how.equals("table") && running.isEmpty() && lone.isEmpty()) {
             // No draft of the page asks for it yet.
             table = lines;
@@ -120,10 +138,13 @@ final class PageRun {
         } else if (how.startsWith("whole as ")) {
             text = lines;
             running = lines;
+            draftFile = how.substring("whole as ".length()) + ".gusset";
         } else if (how.startsWith("continues ")) {
             PageRun other = of(Page.read(page.file().resolveSibling(how.substring("continues ".length()) + ".md")));
             running = other.built();
             table = other.table();
+            draftFile = other.draftFile;
+            tableFile = other.tableFile;
             bodies = table;
             text = running + lines;
         } else if (how.equals("in file") || (how.equals("continues") && !running.isEmpty())) {

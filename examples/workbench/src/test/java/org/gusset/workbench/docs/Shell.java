@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -27,22 +28,40 @@ final class Shell {
     private Shell() {}
 
     static Run run(String command) {
+        return run(command, Map.of());
+    }
+
+    /**
+     * Runs it where a reader has saved these files.
+     *
+     * @param files texts by the names that the command may say
+     */
+    static Run run(String command, Map<String, String> files) {
         if (!command.startsWith(PROGRAM)) {
             throw new AssertionError("a documented command begins with `" + PROGRAM + "`: " + command);
         }
         try {
             Path out = Files.createTempDirectory("gusset-docs");
+            Path here = Files.createTempDirectory("gusset-docs");
+            for (Map.Entry<String, String> file : files.entrySet()) {
+                Files.writeString(here.resolve(file.getKey()), file.getValue());
+            }
             List<String> words = new ArrayList<>();
             Matcher matcher = WORD.matcher(command.substring(PROGRAM.length()));
             while (matcher.find()) {
                 String word = matcher.group().replaceAll("['\"]", "");
-                words.add(
-                        word.startsWith("examples/")
-                                ? Page.root().resolve(word).toString()
-                                : word.equals("out") ? out.toString() : word);
+                if (word.startsWith("examples/")) {
+                    word = Page.root().resolve(word).toString();
+                } else if (word.equals("out")) {
+                    word = out.toString();
+                } else if (files.containsKey(word)) {
+                    word = here.resolve(word).toString();
+                }
+                words.add(word);
             }
             Run run = run(words.toArray(new String[0]));
             delete(out);
+            delete(here);
             return run;
         } catch (IOException e) {
             throw new java.io.UncheckedIOException(e);
