@@ -86,7 +86,7 @@ public final class Gusset {
         Budget budget = settings.budget();
         Outcome<DraftTree> tree = Parsing.parse(source, budget);
         if (tree.value().isEmpty()) {
-            return new NameIndex(List.of(), List.of(), List.of(), Map.of());
+            return new NameIndex(List.of(), List.of(), List.of(), Map.of(), List.of());
         }
         Library library = new Library(sources, budget);
         library.add(source, tree);

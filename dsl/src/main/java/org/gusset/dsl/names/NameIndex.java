@@ -19,6 +19,7 @@ public final class NameIndex {
     private final List<Use> uses;
     private final Map<String, List<Region>> regions;
     private final Map<String, List<Named>> members;
+    private final List<Titled> steps;
     private final Map<String, TreeMap<Integer, Use>> starts = new HashMap<>();
     private final Map<Spot, Set<Use>> together = new HashMap<>();
 
@@ -39,8 +40,15 @@ public final class NameIndex {
      * @param bonds which names must be changed together
      * @param regions where which names can be said
      * @param members what lies in pieces and in drafts that are used, by their full names
+     * @param steps the steps of all texts, as they stand in them
      */
-    public NameIndex(List<Use> uses, List<Bond> bonds, List<Region> regions, Map<String, List<Named>> members) {
+    public NameIndex(
+            List<Use> uses,
+            List<Bond> bonds,
+            List<Region> regions,
+            Map<String, List<Named>> members,
+            List<Titled> steps) {
+        this.steps = List.copyOf(steps);
         this.uses = uses.stream()
                 .sorted(Comparator.<Use, String>comparing(u -> u.place().source())
                         .thenComparing(u -> u.place().start()))
@@ -79,6 +87,11 @@ public final class NameIndex {
     /** Every definition, by source and offset. */
     public List<Named> names() {
         return uses.stream().filter(Use::defines).map(Use::named).toList();
+    }
+
+    /** The steps of all texts, as they stand in them. */
+    public List<Titled> steps() {
+        return steps;
     }
 
     /** The name at an offset, also right behind it; empty if none stands there that means something. */

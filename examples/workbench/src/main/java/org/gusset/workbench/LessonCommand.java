@@ -126,7 +126,8 @@ final class LessonCommand implements Callable<Integer> {
         LessonSession session = LessonServing.session(
                 drawing, onBodies.style(), next -> LessonPages.content(next, onBodies.style(), options));
         try (LessonServer server = LessonServing.start(session, port == null ? 0 : port)) {
-            LessonServing.untilStopped(server, spec.commandLine().getOut());
+            Serving.untilStopped(
+                    "The lesson", server.address(), server::close, spec.commandLine().getOut());
         }
     }
 

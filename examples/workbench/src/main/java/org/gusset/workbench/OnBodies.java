@@ -1,9 +1,13 @@
 package org.gusset.workbench;
 
 import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.Consumer;
+import org.gusset.core.draft.Choices;
 import org.gusset.core.draft.Drawing;
 import org.gusset.core.measure.LengthStyle;
+import org.gusset.core.measure.Measurements;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -35,6 +39,32 @@ final class OnBodies {
 
     Bodies bodies() {
         return Bodies.open(measures);
+    }
+
+    /**
+     * The measures of all bodies.
+     *
+     * @throws Refusal if one of them cannot be read, since a message about it would be in the way of what is shown
+     */
+    List<Measurements> allMeasured() {
+        Bodies bodies = bodies();
+        List<Measurements> all = new ArrayList<>();
+        for (String name : bodies.names()) {
+            bodies.body(name).value().ifPresent(all::add);
+        }
+        if (all.isEmpty() || bodies.spoilt()) {
+            throw new Refusal(
+                    "The table `" + measures + "` has to be mended first; `gusset measures` tells what is wrong.");
+        }
+        return all;
+    }
+
+    String draft() {
+        return draft;
+    }
+
+    Choices choices() {
+        return tailoring.choices();
     }
 
     /** The draft's file name without its ending. */

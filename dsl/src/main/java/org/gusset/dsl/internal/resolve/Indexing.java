@@ -12,6 +12,7 @@ import org.gusset.dsl.names.NameIndex;
 import org.gusset.dsl.names.NameKind;
 import org.gusset.dsl.names.Named;
 import org.gusset.dsl.names.Region;
+import org.gusset.dsl.names.Titled;
 import org.gusset.dsl.names.Use;
 import org.gusset.dsl.syntax.Expr;
 import org.gusset.dsl.syntax.Name;
@@ -29,6 +30,7 @@ final class Indexing {
     private final List<Use> uses = new ArrayList<>();
     private final List<NameIndex.Bond> bonds = new ArrayList<>();
     private final List<Region> regions = new ArrayList<>();
+    private final List<Titled> steps = new ArrayList<>();
     private final Map<String, List<Named>> members = new LinkedHashMap<>();
     private final Map<Home, Map<String, Named>> broken = new HashMap<>();
     private final SeamNames seams = new SeamNames(this);
@@ -42,7 +44,7 @@ final class Indexing {
         for (Home home : first.all()) {
             file(home);
         }
-        return new NameIndex(uses, bonds, regions, members);
+        return new NameIndex(uses, bonds, regions, members, steps);
     }
 
     // ---- files and pieces
@@ -73,6 +75,15 @@ final class Indexing {
         lost.values().forEach(n -> uses.add(new Use(n.place(), n, true)));
         for (Statement statement : home.tree().statements()) {
             statement(statement, at);
+            if (statement instanceof Statement.Piece piece) {
+                piece.body().forEach(this::step);
+            }
+        }
+    }
+
+    private void step(Statement statement) {
+        if (statement instanceof Statement.Step step) {
+            steps.add(new Titled(step.title().plain(), step.title().span(), step.span()));
         }
     }
 

@@ -1,11 +1,11 @@
 package org.gusset.editor;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
+import java.util.Deque;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.eclipse.lsp4j.DocumentSymbol;
 import org.eclipse.lsp4j.Hover;
@@ -20,6 +20,7 @@ import org.eclipse.lsp4j.jsonrpc.messages.Either;
 import org.gusset.core.diagnostic.Span;
 import org.gusset.dsl.names.NameKind;
 import org.gusset.dsl.names.Named;
+import org.gusset.dsl.names.Titled;
 import org.gusset.dsl.names.Use;
 
 /** What is shown of a text and changes nothing: hovers, the outline, colours of names, values beside definitions. */
@@ -84,29 +85,52 @@ final class Reading {
 
     // ---- outline
 
+    /** A symbol at its place in the text. */
+    private record Entry(DocumentSymbol symbol, Span place, Span whole, boolean holds) {
+        boolean around(Entry other) {
+            return holds
+                    && whole.start() < other.place().start()
+                    && other.place().end() <= whole.end();
+        }
+    }
+
+    /** Pieces with their steps, and what is drawn in them; the rest of the file beside them. */
     static List<DocumentSymbol> outline(Analysis analysis) {
         Document document = analysis.document();
-        List<Named> names = analysis.names().names().stream()
+        List<Entry> entries = new ArrayList<>();
+        analysis.names().names().stream()
                 .filter(n -> n.place().source().equals(document.name()))
                 .filter(n -> n.written() && n.kind() != NameKind.WORD && n.kind() != NameKind.ARGUMENT)
-                .sorted(Comparator.comparingInt(n -> n.place().start()))
-                .toList();
+                .forEach(n -> entries.add(new Entry(
+                        symbol(n, document, analysis), n.place(), n.statement(), n.kind() == NameKind.PIECE)));
+        analysis.names().steps().stream()
+                .filter(s -> s.place().source().equals(document.name()))
+                .forEach(s -> entries.add(new Entry(step(s, document), s.place(), s.whole(), true)));
+        entries.sort(Comparator.comparingInt(e -> e.place().start()));
         List<DocumentSymbol> top = new ArrayList<>();
-        Map<DocumentSymbol, Span> pieces = new LinkedHashMap<>();
-        for (Named named : names) {
-            DocumentSymbol symbol = symbol(named, document, analysis);
-            Optional<DocumentSymbol> owner = pieces.entrySet().stream()
-                    .filter(e -> e.getValue().start() < named.place().start()
-                            && named.place().end() <= e.getValue().end())
-                    .map(Map.Entry::getKey)
-                    .findFirst();
-            if (named.kind() == NameKind.PIECE) {
-                symbol.setChildren(new ArrayList<>());
-                pieces.put(symbol, named.statement());
+        Deque<Entry> open = new ArrayDeque<>();
+        for (Entry entry : entries) {
+            while (!open.isEmpty() && !open.getLast().around(entry)) {
+                open.removeLast();
             }
-            owner.map(DocumentSymbol::getChildren).orElse(top).add(symbol);
+            List<DocumentSymbol> beside =
+                    open.isEmpty() ? top : open.getLast().symbol().getChildren();
+            beside.add(entry.symbol());
+            if (entry.holds()) {
+                entry.symbol().setChildren(new ArrayList<>());
+                open.addLast(entry);
+            }
         }
         return top;
+    }
+
+    private static DocumentSymbol step(Titled step, Document document) {
+        return new DocumentSymbol(
+                step.title().isBlank() ? "step" : step.title(),
+                SymbolKind.Event,
+                document.lines().range(step.whole()),
+                document.lines().range(step.place()),
+                "step");
     }
 
     private static DocumentSymbol symbol(Named named, Document document, Analysis analysis) {

@@ -316,6 +316,23 @@ class SessionTest {
         assertThat(outline.get(2).getDetail()).isEqualTo("value, 18 cm");
     }
 
+    @Test
+    void theOutlineHasTheStepsOfAPiece() {
+        String stepped = BLOCK.replace(
+                "  outline waistline",
+                "  step \"At the side {quarter}\" {\n    point pin = side\n  }\n  outline waistline");
+        editor.open("block.gusset", stepped);
+        List<DocumentSymbol> base = Editor.get(editor.remote()
+                        .getTextDocumentService()
+                        .documentSymbol(new DocumentSymbolParams(editor.id("block.gusset"))))
+                .get(4)
+                .getRight()
+                .getChildren();
+        assertThat(base).extracting(DocumentSymbol::getName).endsWith("fold_edge", "At the side …");
+        DocumentSymbol step = base.get(base.size() - 1);
+        assertThat(step.getChildren()).extracting(DocumentSymbol::getName).containsExactly("pin");
+    }
+
     /** Lines and columns of the protocol count UTF-16 units: a reel of thread (U+1F9F5) is two of them. */
     @Test
     void lettersBeyondTheFirstPlaneCountTwo() {
