@@ -1,9 +1,9 @@
 // Drives a browser through a draft that is watched while its file changes.
 //
-//   node watch.mjs CHROMIUM ADDRESS DRAFT SHOTS [EDITS]
+//   node watch.mjs CHROMIUM ADDRESS DRAFT SHOTS
 //
 // ADDRESS is where the workbench serves the page, DRAFT the file that it watches, which is written to here; SHOTS a folder for pictures.
-// With EDITS so many edits are timed, from saving the file to the picture. Ends with 0 if all holds; each check that holds is told.
+// Ends with 0 if all holds; each check that holds is told.
 import assert from 'node:assert/strict';
 import {mkdirSync, readFileSync, renameSync, writeFileSync} from 'node:fs';
 import {createRequire} from 'node:module';
@@ -12,7 +12,7 @@ import {chromium} from 'playwright-core';
 
 const require = createRequire(import.meta.url);
 const axeSource = readFileSync(require.resolve('axe-core/axe.min.js'), 'utf8');
-const [, , executablePath, address, draft, shots, edits = '0'] = process.argv;
+const [, , executablePath, address, draft, shots] = process.argv;
 const original = readFileSync(draft, 'utf8');
 mkdirSync(shots, {recursive: true});
 
@@ -231,30 +231,6 @@ await check('text of a draft is never taken for more', async () => {
   save(original);
   await heard(page, next);
 });
-
-if (Number(edits) > 0) {
-  const times = [];
-  for (let i = 0; i < Number(edits); i++) {
-    const seen = await version(page);
-    const changed = page.evaluate(known => new Promise(done => {
-      const watch = new MutationObserver(() => {
-        if (Number(document.documentElement.dataset.version) > known) {
-          watch.disconnect();
-          requestAnimationFrame(() => done(Date.now()));
-        }
-      });
-      watch.observe(document.documentElement, {attributes: true});
-    }), seen);
-    await new Promise(r => setTimeout(r, 30));
-    const began = Date.now();
-    save(original.replace(/down body_length/, 'down body_length + ' + (1 + i % 9) + ' mm'));
-    times.push(await changed - began);
-  }
-  times.sort((a, b) => a - b);
-  console.log('from saving to the picture, ' + edits + ' edits: median ' + times[times.length >> 1] + ' ms, 95th percentile '
-    + times[Math.floor(times.length * 0.95)] + ' ms');
-  save(original);
-}
 
 await wide.close();
 await browser.close();

@@ -1,6 +1,7 @@
 package org.gusset.workbench;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -11,6 +12,8 @@ import org.gusset.core.measure.LengthStyle;
 import org.gusset.core.measure.Measurements;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * A draft that is written to while headless Chromium shows it, driven by {@code src/test/browser/watch.mjs}; axe-core looks for what keeps
@@ -33,12 +36,36 @@ class WatchInBrowserTest {
                     folder.resolve("told.txt"),
                     watching.address().toString(),
                     draft.toString(),
-                    SHOTS.toString(),
-                    System.getProperty("gusset.watch.edits", "0"));
+                    SHOTS.toString());
             assertThat(told.stream().filter(l -> l.startsWith("ok  ")).count())
                     .as(told.toString())
                     .isEqualTo(14);
-            told.stream().filter(l -> l.startsWith("from saving")).forEach(System.out::println);
+        }
+    }
+
+    /** The draft with the most pieces and the one with the most lines, each with an edit on which most of it hangs. */
+    @ParameterizedTest
+    @CsvSource({"smock.gusset, down body_length", "fitted-bodice.gusset, chest / 12 + 13.7 cm"})
+    void howLongAnEditTakes(String name, String words, @TempDir Path folder) throws IOException, InterruptedException {
+        InBrowser.needed();
+        int edits = Integer.getInteger("gusset.watch.edits", 0);
+        assumeTrue(edits > 0, "-Dgusset.watch.edits=200 measures");
+        Path drafts = Path.of(Smock.DRAFT).resolveSibling("");
+        Path draft = Files.copy(drafts.resolve(name), folder.resolve(name));
+        Path rules = Files.createDirectory(folder.resolve("rules"));
+        Files.copy(drafts.resolve("rules/sleeves.gusset"), rules.resolve("sleeves.gusset"));
+        Measurements maren = Bodies.open(Smock.MAREN).body("Maren Oddway").orThrow();
+        try (Watching watching =
+                Watching.start(Bench.standard(), draft.toString(), List.of(maren), Choices.none(), LengthStyle.CM, 0)) {
+            List<String> told = InBrowser.run(
+                    "watch-times.mjs",
+                    folder.resolve("told.txt"),
+                    watching.address().toString(),
+                    draft.toString(),
+                    Integer.toString(edits),
+                    words);
+            assertThat(told).hasSize(1);
+            told.forEach(System.out::println);
         }
     }
 }
