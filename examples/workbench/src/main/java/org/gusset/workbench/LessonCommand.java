@@ -127,7 +127,10 @@ final class LessonCommand implements Callable<Integer> {
                 drawing, onBodies.style(), next -> LessonPages.content(next, onBodies.style(), options));
         try (LessonServer server = LessonServing.start(session, port == null ? 0 : port)) {
             Serving.untilStopped(
-                    "The lesson", server.address(), server::close, spec.commandLine().getOut());
+                    "The lesson",
+                    server.address(),
+                    server::close,
+                    spec.commandLine().getOut());
         }
     }
 

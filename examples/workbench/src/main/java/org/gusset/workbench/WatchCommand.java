@@ -50,7 +50,10 @@ final class WatchCommand implements Callable<Integer> {
                 port == null ? 0 : port,
                 p -> Watching.start(bench, on.draft(), bodies, on.choices(), on.style(), p))) {
             Serving.untilStopped(
-                    "The draft", watching.address(), watching::close, spec.commandLine().getOut());
+                    "The draft",
+                    watching.address(),
+                    watching::close,
+                    spec.commandLine().getOut());
         }
         return ExitCodes.GOOD;
     }

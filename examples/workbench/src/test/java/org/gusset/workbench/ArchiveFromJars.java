@@ -86,16 +86,14 @@ class ArchiveFromJars {
     private void drawsAsHere(Path home, String javaHome) throws IOException, InterruptedException {
         List<String> told = new ArrayList<>();
         for (List<String> command : List.of(
-                List.of("draw", "--paper", "a4"),
-                List.of("lesson"),
-                List.of("sheet"),
-                List.of("draw", "--json"))) {
+                List.of("draw", "--paper", "a4"), List.of("lesson"), List.of("sheet"), List.of("draw", "--json"))) {
             String name = String.join("", command);
             Path there = folder.resolve("there-" + name);
             Path here = folder.resolve("here-" + name);
             Told run = run(home, javaHome, words(command, Path.of(""), there));
             assertThat(run.code()).as(run.words()).isZero();
-            assertThat(CommandRun.standard(words(command, ROOT.resolve("examples"), here)).code())
+            assertThat(CommandRun.standard(words(command, ROOT.resolve("examples"), here))
+                            .code())
                     .isZero();
             List<String> files = CommandRun.filesBelow(here);
             assertThat(CommandRun.filesBelow(there)).isEqualTo(files).isNotEmpty();
@@ -116,8 +114,8 @@ class ArchiveFromJars {
     private static String[] words(List<String> command, Path examples, Path out) {
         List<String> words = new ArrayList<>(command);
         words.add(1, examples.resolve("drafts/smock.gusset").toString());
-        words.addAll(
-                List.of("--measures", examples.resolve("measures/quillhaven.csv") + "#Maren Oddway", "--out", "" + out));
+        words.addAll(List.of(
+                "--measures", examples.resolve("measures/quillhaven.csv") + "#Maren Oddway", "--out", "" + out));
         return words.toArray(String[]::new);
     }
 

@@ -163,7 +163,8 @@ final class PublicApi {
         if (type.isEnum() && (name.equals("values") && count == 0 || name.equals("valueOf") && count == 1)) {
             return true;
         }
-        return name.equals("equals") && count == 1 || (name.equals("hashCode") || name.equals("toString")) && count == 0;
+        return name.equals("equals") && count == 1
+                || (name.equals("hashCode") || name.equals("toString")) && count == 0;
     }
 
     private static String component(RecordComponent component) {
@@ -174,8 +175,9 @@ final class PublicApi {
         String types = Arrays.stream(executable.getTypeParameters())
                 .map(PublicApi::brief)
                 .collect(Collectors.joining(", "));
-        String arguments =
-                Arrays.stream(executable.getGenericParameterTypes()).map(PublicApi::brief).collect(Collectors.joining(", "));
+        String arguments = Arrays.stream(executable.getGenericParameterTypes())
+                .map(PublicApi::brief)
+                .collect(Collectors.joining(", "));
         String thrown = Arrays.stream(executable.getGenericExceptionTypes())
                 .map(PublicApi::brief)
                 .collect(Collectors.joining(", "));
@@ -193,9 +195,7 @@ final class PublicApi {
     private static String words(Class<?> type) {
         String kind = type.isAnnotation()
                 ? "annotation "
-                : type.isInterface()
-                        ? "interface "
-                        : type.isEnum() ? "enum " : type.isRecord() ? "record " : "class ";
+                : type.isInterface() ? "interface " : type.isEnum() ? "enum " : type.isRecord() ? "record " : "class ";
         boolean open = !type.isInterface() && !Modifier.isFinal(type.getModifiers()) && !type.isEnum();
         return (type.isSealed() ? "sealed " : open ? "open " : "")
                 + (Modifier.isAbstract(type.getModifiers()) && !type.isInterface() && !type.isEnum() ? "abstract " : "")
@@ -211,6 +211,8 @@ final class PublicApi {
 
     /** A type without the names of packages. */
     private static String brief(Type type) {
-        return type.getTypeName().replaceAll("[a-z][\\w]*\\.(?=[\\w.]*[A-Z])", "").replace('$', '.');
+        return type.getTypeName()
+                .replaceAll("[a-z][\\w]*\\.(?=[\\w.]*[A-Z])", "")
+                .replace('$', '.');
     }
 }

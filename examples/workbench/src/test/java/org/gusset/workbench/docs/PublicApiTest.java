@@ -39,7 +39,9 @@ class PublicApiTest {
             Files.writeString(list, offered);
         }
         assertThat(offered)
-                .as("docs/reference/api/%s.txt; see docs/api-evolution.md, then write it anew with -Dgolden.update=true", name)
+                .as(
+                        "docs/reference/api/%s.txt; see docs/api-evolution.md, then write it anew with -Dgolden.update=true",
+                        name)
                 .isEqualTo(Files.readString(list));
     }
 }
