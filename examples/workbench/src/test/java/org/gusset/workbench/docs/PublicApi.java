@@ -160,11 +160,11 @@ final class PublicApi {
                         .anyMatch(c -> c.getName().equals(name))) {
             return true;
         }
-        if (type.isEnum() && (name.equals("values") && count == 0 || name.equals("valueOf") && count == 1)) {
+        if (type.isEnum() && ((name.equals("values") && count == 0) || (name.equals("valueOf") && count == 1))) {
             return true;
         }
-        return name.equals("equals") && count == 1
-                || (name.equals("hashCode") || name.equals("toString")) && count == 0;
+        return (name.equals("equals") && count == 1)
+                || ((name.equals("hashCode") || name.equals("toString")) && count == 0);
     }
 
     private static String component(RecordComponent component) {
