@@ -85,8 +85,7 @@ class ArchiveFromJars {
 
     private void drawsAsHere(Path home, String javaHome) throws IOException, InterruptedException {
         List<String> told = new ArrayList<>();
-        for (List<String> command : List.of(
-                List.of("draw", "--paper", "a4"), List.of("lesson"), List.of("sheet"), List.of("draw", "--json"))) {
+        for (List<String> command : List.of(List.of("draw", "--paper", "a4"), List.of("lesson"), List.of("sheet"))) {
             String name = String.join("", command);
             Path there = folder.resolve("there-" + name);
             Path here = folder.resolve("here-" + name);
@@ -144,7 +143,7 @@ class ArchiveFromJars {
                 ZipInputStream zip = new ZipInputStream(in)) {
             for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
                 Path file = place.resolve(entry.getName()).normalize();
-                assertThat(file).startsWith(place);
+                assertThat(file).startsWithRaw(place);
                 if (!entry.isDirectory()) {
                     Files.createDirectories(file.getParent());
                     Files.copy(zip, file);
@@ -166,7 +165,12 @@ class ArchiveFromJars {
         Path lib = TARGET.resolve("lib");
         assumeTrue(Files.isDirectory(lib), "there are no jars; run `mvn verify`");
         List<String> words = new ArrayList<>(List.of(
-                "--print-module-deps", "--ignore-missing-deps", "--multi-release", "17", "--class-path", lib + "/*"));
+                "--print-module-deps",
+                "--ignore-missing-deps",
+                "--multi-release",
+                "17",
+                "--module-path",
+                lib.toString()));
         words.add(TARGET.resolve("gusset.jar").toString());
         try (Stream<Path> jars = Files.list(lib)) {
             jars.map(Path::toString).forEach(words::add);
@@ -178,7 +182,8 @@ class ArchiveFromJars {
         assertThat(code).as(out.toString()).isZero();
         String pom = Files.readString(ROOT.resolve("examples/workbench/pom.xml"));
         String named = pom.substring(pom.indexOf("<archive.modules>") + 17, pom.indexOf("</archive.modules>"));
-        assertThat(set(named)).isEqualTo(set(out.toString().strip()));
+        List<String> told = out.toString().lines().toList();
+        assertThat(set(named)).as(out.toString()).isEqualTo(set(told.get(told.size() - 1)));
     }
 
     private static Set<String> set(String list) {
