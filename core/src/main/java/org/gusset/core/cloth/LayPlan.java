@@ -79,6 +79,11 @@ public record LayPlan(
         return sections.stream().flatMap(s -> s.pieces().stream()).toList();
     }
 
+    /** How often the shears go round a piece: once for each that is laid, once more for what is then cut out of it. */
+    public int cuts() {
+        return laid().stream().mapToInt(p -> p.inner().isPresent() ? 2 : 1).sum();
+    }
+
     LayPlan with(List<Compared> all, Optional<Double> nap) {
         return new LayPlan(cloth, sections, pieces, all, nap, sale);
     }

@@ -40,6 +40,17 @@ public final class LayWords {
                     Fact.length(plan.length())));
         }
         told.add(Phrase.of("lay.folded", "lay it {folding}", "folding", plan.words()));
+        if (plan.sections().stream().anyMatch(s -> s.folding() == Folding.TWICE)) {
+            told.add(Phrase.of(
+                    "lay.twice",
+                    "four layers at once save cutting, not cloth: {cuts} cuts give all {copies} pieces",
+                    "cuts",
+                    plan.cuts(),
+                    "copies",
+                    plan.laid().stream()
+                            .mapToInt(p -> p.gives().all() + (p.inner().isPresent() ? 1 : 0))
+                            .sum()));
+        }
         told.add(Phrase.of("lay.share", "{share} of the cloth becomes pieces", "share", percent(plan.share())));
         plan.costOfNap()
                 .ifPresent(cost -> told.add(

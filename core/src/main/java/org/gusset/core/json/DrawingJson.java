@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Wording;
 import org.gusset.core.draft.Cloth;
+import org.gusset.core.draft.ClothWays;
 import org.gusset.core.draft.Draft;
 import org.gusset.core.draft.Drawing;
 import org.gusset.core.draft.NamedValue;
@@ -161,9 +162,32 @@ public final class DrawingJson {
         json.open('{').key("name").text(cloth.name()).key("width").number(cloth.width());
         json.key("length");
         json.numberOrNone(cloth.length());
+        ways(cloth.ways());
         json.key("note");
         json.textOrNone(cloth.note());
         json.close('}');
+    }
+
+    private void ways(ClothWays ways) {
+        json.key("laid");
+        json.textOrNone(ways.laid().map(laid -> laid.name().toLowerCase(Locale.ROOT)));
+        json.key("oneWay").truth(ways.oneWay());
+        json.key("repeatAlong");
+        json.numberOrNone(ways.repeatAlong());
+        json.key("repeatAcross");
+        json.numberOrNone(ways.repeatAcross());
+        json.key("shrinksAlong").number(ways.shrinksAlong());
+        json.key("shrinksAcross").number(ways.shrinksAcross());
+        json.key("stretchAlong").number(ways.stretchAlong());
+        json.key("stretchAcross").number(ways.stretchAcross());
+        json.key("matched").open('[');
+        for (ClothWays.Matched matched : ways.matched()) {
+            json.open('{').key("piece").text(matched.piece()).key("name").text(matched.name());
+            json.key("at");
+            amounts.point(matched.at());
+            json.close('}');
+        }
+        json.close(']');
     }
 
     private void strip(StripPlan strip) {

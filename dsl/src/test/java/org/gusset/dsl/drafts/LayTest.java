@@ -2,16 +2,18 @@ package org.gusset.dsl.drafts;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.gusset.dsl.drafts.Lays.PLAIN;
+import static org.gusset.dsl.drafts.Lays.drawn;
+import static org.gusset.dsl.drafts.Lays.oblong;
+import static org.gusset.dsl.drafts.Lays.of;
+import static org.gusset.dsl.drafts.Lays.outcome;
+import static org.gusset.dsl.drafts.Lays.plan;
+import static org.gusset.dsl.drafts.Lays.tried;
+import static org.gusset.dsl.drafts.Lays.wedge;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 import org.gusset.core.cloth.Copies;
-import org.gusset.core.cloth.CuttingOrder;
 import org.gusset.core.cloth.Folding;
-import org.gusset.core.cloth.HaveAnswer;
-import org.gusset.core.cloth.Having;
 import org.gusset.core.cloth.LaidPiece;
 import org.gusset.core.cloth.LaidWay;
 import org.gusset.core.cloth.LayCheck;
@@ -19,93 +21,14 @@ import org.gusset.core.cloth.LayCloth;
 import org.gusset.core.cloth.LayOptions;
 import org.gusset.core.cloth.LayPlan;
 import org.gusset.core.cloth.LayPlanner;
-import org.gusset.core.cloth.LaySearch;
 import org.gusset.core.cloth.LaySection;
-import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Outcome;
-import org.gusset.core.draft.Choices;
-import org.gusset.core.draft.Draft;
 import org.gusset.core.draft.Drawing;
 import org.gusset.core.geometry.Point;
-import org.gusset.core.geometry.Transform;
-import org.gusset.core.geometry.Vector;
-import org.gusset.core.measure.Measurements;
 import org.junit.jupiter.api.Test;
 
 /** Lays of small drafts whose lengths can be counted by hand. */
 class LayTest {
-    private static final LayOptions PLAIN = LayOptions.defaults();
-
-    /** An oblong with its warp downward: {@code wide} across, {@code high} along. */
-    private static String oblong(String name, int wide, int high, String more) {
-        return String.format(Locale.ROOT, """
-                piece %s {
-                  point a = origin
-                  point b = a right %d cm
-                  point c = b down %d cm
-                  point d = a down %d cm
-                  line top = a to b
-                  line side = b to c
-                  line hem = c to d
-                  line centre = d to a
-                  outline top, side, hem, centre
-                  allow 0 cm
-                  grain along side
-                  %s
-                }
-                """, name, wide, high, high, more);
-    }
-
-    /** A wedge, 10 cm wide at the top and 40 cm at the hem, its centre upright. */
-    private static String wedge(String name, String more) {
-        return """
-                piece %s {
-                  point a = origin
-                  point b = a right 10 cm
-                  point c = a right 40 cm down 60 cm
-                  point d = a down 60 cm
-                  line top = a to b
-                  line side = b to c
-                  line hem = c to d
-                  line centre = d to a
-                  outline top, side, hem, centre
-                  allow 0 cm
-                  grain along centre
-                  %s
-                }
-                """.formatted(name, more);
-    }
-
-    private static Drawing drawn(String cloth, String... pieces) {
-        Outcome<Drawing> drawing = tried(cloth, pieces);
-        assertThat(drawing.diagnostics().stream().filter(Diagnostic::isError)).isEmpty();
-        return drawing.value().orElseThrow();
-    }
-
-    private static Outcome<Drawing> tried(String cloth, String... pieces) {
-        Outcome<Draft> draft = Drafts.compile("draft \"Lay\"\n" + cloth + "\n" + String.join("\n", pieces));
-        assertThat(draft.diagnostics()).isEmpty();
-        return draft.value().orElseThrow().evaluate(Measurements.of("Tansy"), Choices.none());
-    }
-
-    private static Outcome<List<LayPlan>> outcome(Drawing drawing, List<LayCloth> cloths, LayOptions options) {
-        return new LayPlanner(options, LaySearch.none()).plan(drawing, cloths);
-    }
-
-    private static LayPlan plan(Drawing drawing, LayCloth cloth, LayOptions options) {
-        LayPlan plan = outcome(drawing, List.of(cloth), options).orThrow().get(0);
-        assertThat(LayCheck.faults(drawing, plan, options, true)).isEmpty();
-        return plan;
-    }
-
-    private static LayPlan plan(Drawing drawing, LayOptions options) {
-        return plan(drawing, LayPlanner.cloths(drawing).get(0), options);
-    }
-
-    private static List<LaidPiece> of(LayPlan plan, String piece) {
-        return plan.laid().stream().filter(p -> p.piece().name().equals(piece)).toList();
-    }
-
     /** Two pairs of 36 by 70 cm: side by side on 75 cm, one behind the other on 55 cm. The area rule says 95.5 cm for the latter. */
     @Test
     void twoPairsOfOblongsTakeOneLengthOfWideClothAndTwoOfNarrow() {
@@ -222,75 +145,6 @@ class LayTest {
         assertThat(plan(drawing, PLAIN.withOnly(Folding.LENGTHWISE)).length()).isCloseTo(1200, within(1e-6));
     }
 
-    /** Front and back at once: four layers cut by the back, then the front's neck out of the upper two. */
-    @Test
-    void foldedTwiceGivesFrontAndBackAtOnce() {
-        String body = """
-                piece Back {
-                  point nape = origin
-                  point neck = nape right 8 cm
-                  point hem_side = nape right 30 cm down 60 cm
-                  point hem_fold = nape down 60 cm
-                  line neck_edge = nape to neck
-                  line side = neck to hem_side
-                  line hem = hem_side to hem_fold
-                  line centre = hem_fold to nape
-                  outline neck_edge, side, hem, centre
-                  allow 0 cm
-                  cut 1 on fold centre from shell
-                  grain along centre
-                }
-                piece Front traced from Back {
-                  point low = nape down 8 cm
-                  change line neck_edge = low to (low right 4 cm) to neck
-                  change line centre = hem_fold to low
-                }
-                """;
-        Drawing drawing = drawn("cloth shell wide 80 cm folded twice", body);
-        LayPlan plan = plan(drawing, PLAIN.withOnly(Folding.TWICE));
-        assertThat(plan.laid()).hasSize(1);
-        assertThat(plan.laid().get(0).inner())
-                .hasValueSatisfying(p -> assertThat(p.name()).isEqualTo("Front"));
-        assertThat(plan.sections().get(0).length()).isCloseTo(600, within(1e-6));
-        assertThat(plan.length()).isCloseTo(1200, within(1e-6));
-        assertThat(CuttingOrder.of(plan).get(0).words().toString()).contains("then Front out of the upper two layers");
-    }
-
-    /** 215 cm and 1 cm at each end from cloth 140 cm wide: two lengths of 109.5 cm (one join takes 2 cm). */
-    @Test
-    void aLongStripAcrossIsLaidInItsLengths() {
-        Drawing drawing = drawn(
-                "cloth shell wide 140 cm",
-                "strip Sash long 215 cm wide 20 cm {\n  allow 1 cm\n  cut 1 from shell\n  grain along left_end\n}");
-        LayPlan open = plan(drawing, PLAIN.withOnly(Folding.OPEN));
-        assertThat(open.laid()).hasSize(2).allSatisfy(p -> {
-            assertThat(p.join().orElseThrow().each()).isCloseTo(1095, within(1e-9));
-            assertThat(p.ring().stream().mapToDouble(Point::y).max().orElse(0)
-                            - p.ring().stream().mapToDouble(Point::y).min().orElse(0))
-                    .isCloseTo(1095, within(1e-6));
-        });
-        assertThat(open.length()).isCloseTo(440, within(1e-6));
-        LayPlan folded = plan(drawing, PLAIN.withOnly(Folding.LENGTHWISE));
-        assertThat(folded.laid()).hasSize(2).allMatch(p -> p.way() == LaidWay.AT_FOLD);
-        assertThat(folded.length()).isCloseTo(440, within(1e-6));
-        assertThat(CuttingOrder.of(folded).stream().map(s -> s.words().toString()))
-                .anySatisfy(w -> assertThat(w).contains("length 1 of 2"))
-                .anySatisfy(w -> assertThat(w).contains("length 2 of 2"));
-    }
-
-    /** A bias binding finds room beside a wedge whose cloth is wide enough for it: nothing is added to the length. */
-    @Test
-    void aBiasStripIsCutFromWhatIsLeftBesideThePieces() {
-        Drawing without = drawn("cloth shell wide 90 cm", wedge("Gore", "cut 1 from shell"));
-        Drawing drawing = drawn(
-                "cloth shell wide 90 cm",
-                wedge("Gore", "cut 1 from shell"),
-                "strip Binding long 80 cm wide 2 cm on bias {\n  allow 5 mm\n  cut 1 from shell\n}");
-        LayPlan plan = plan(drawing, PLAIN);
-        assertThat(plan.length()).isCloseTo(plan(without, PLAIN).length(), within(1e-6));
-        assertThat(of(plan, "Binding")).isNotEmpty();
-    }
-
     /** F9: the share that is lost is one of what is bought, along and across. */
     @Test
     void whatShrinksIsBoughtLongerAndUsedNarrower() {
@@ -373,91 +227,6 @@ class LayTest {
         assertThat(codes(plaid, LayPlanner.cloths(plaid))).contains("CLO007");
     }
 
-    private static HaveAnswer have(Drawing drawing, double length) {
-        LayCloth cloth = LayPlanner.cloths(drawing).get(0).withAtHand(length);
-        LayPlanner planner = new LayPlanner(PLAIN, LaySearch.none());
-        LayPlan plan = planner.plan(drawing, List.of(cloth)).orThrow().get(0);
-        return new Having(planner, drawing, cloth, true).answer(plan, false);
-    }
-
-    @Test
-    void whatIsAtHandIsEnoughOrTooLittleAndEveryChangeThatIsToldFits() {
-        Drawing drawing = drawn(
-                "choose drop = 60 cm from 30 cm to 90 cm \"how long\"\ncloth shell wide 100 cm",
-                """
-                piece Panel {
-                  point a = origin
-                  point b = a right 40 cm
-                  point c = b down drop
-                  point d = a down drop
-                  line top = a to b
-                  line side = b to c
-                  line hem = c to d
-                  line centre = d to a
-                  outline top, side, hem, centre
-                  allow 1 cm, hem 6 cm
-                  grain along side
-                  cut 2 from shell
-                }
-                """,
-                "strip Tie long 84 cm wide 2 cm {\n  allow 0 cm, left_end 1 cm, right_end 1 cm\n  cut 1 from shell\n}");
-        HaveAnswer enough = have(drawing, 900);
-        assertThat(enough.verdict()).isEqualTo(HaveAnswer.Verdict.YES);
-        // The tie is 86 cm long, so of 69 cm it is joined.
-        HaveAnswer joined = have(drawing, 690);
-        assertThat(joined.verdict()).isEqualTo(HaveAnswer.Verdict.YES);
-        assertThat(of(joined.plan(), "Tie"))
-                .isNotEmpty()
-                .allSatisfy(t -> assertThat(t.join().orElseThrow().lengths()).isEqualTo(2));
-        HaveAnswer no = have(drawing, 640);
-        assertThat(no.verdict()).isEqualTo(HaveAnswer.Verdict.NO);
-        assertThat(no.missing()).isCloseTo(670 - 640, within(1e-6));
-        assertThat(no.changes()).allSatisfy(c -> assertThat(c.plan().needed()).isLessThanOrEqualTo(640 + 1e-3));
-        assertThat(no.changes().stream().map(c -> c.words().toString()))
-                .containsExactly("shorter hems: Panel 3 cm instead of 6 cm", "drop 57 cm instead of 60 cm");
-    }
-
-    /** F10: thirteen yards for twelve dresses that take more than 1.083 yards each, however they are laid. */
-    @Test
-    void lessClothThanPiecesIsImpossibleHoweverItIsLaid() {
-        Drawing drawing = drawn("cloth shell wide 100 cm", oblong("Dress", 50, 120, "cut 24 from shell"));
-        HaveAnswer answer = have(drawing, 13 * 914.4);
-        assertThat(answer.verdict()).isEqualTo(HaveAnswer.Verdict.IMPOSSIBLE);
-        assertThat(answer.plan().leastByArea()).isCloseTo(14_400, within(1e-6));
-    }
-
-    @Test
-    void stripesMeetAtThePointsThatTheDraftNames() {
-        Drawing drawing = drawn(
-                "cloth plaid wide 120 cm open repeat 8 cm along, 6 cm across matching Front.hip, Back.hip",
-                wedge("Front", "point hip = a down 33 cm right 5 cm\n  cut 1 pair from plaid"),
-                wedge("Back", "point hip = a down 31 cm right 5 cm\n  cut 1 pair from plaid"));
-        LayPlan plan = plan(drawing, PLAIN.withOnly(Folding.OPEN));
-        for (LaidPiece piece : plan.laid()) {
-            double down = piece.piece().name().equals("Front") ? 330 : 310;
-            Point hip = piece.place().apply(new Point(50, down));
-            assertThat(Math.abs(hip.x() / 80 - Math.rint(hip.x() / 80))).isLessThan(1e-6);
-            double across = (hip.y() - 600) / 60;
-            assertThat(Math.abs(across - Math.rint(across))).isLessThan(1e-6);
-        }
-    }
-
-    @Test
-    void stripesThatCannotMeetAcrossAreTold() {
-        Drawing drawing = drawn(
-                "cloth plaid wide 150 cm folded lengthwise repeat 8 cm along, 6 cm across matching Front.b, Back.b",
-                oblong("Front", 30, 60, "cut 1 on fold centre from plaid"),
-                oblong("Back", 32, 60, "cut 1 on fold centre from plaid"));
-        Outcome<List<LayPlan>> plans = outcome(drawing, LayPlanner.cloths(drawing), PLAIN);
-        assertThat(plans.diagnostics())
-                .anySatisfy(d -> assertThat(d.toString())
-                        .isEqualTo(
-                                "CLO007 warning: The pattern of `plaid` cannot meet across at Front.b and Back.b: from"
-                                        + " the fold they lie 2 cm apart in its repeat."));
-        LayPlan plan = plans.value().orElseThrow().get(0);
-        assertThat(LayCheck.faults(drawing, plan, PLAIN, true)).isEmpty();
-    }
-
     @Test
     void whatNoClothDoesIsTold() {
         Outcome<Drawing> drawing = tried(
@@ -469,70 +238,5 @@ class LayTest {
                 .containsExactly(
                         "CLO001 error: The cloth `shell` repeats its pattern every 0 cm along, and that must be more than nothing.",
                         "CLO001 error: The cloth `shell` shrinks by 60% across, and that must be at least 0% and less than 50%.");
-    }
-
-    /** The check finds what is wrong: a piece on another, beyond the cloth, off the fold, end for end, of the wrong hand, missing. */
-    @Test
-    void theCheckOfPlansFindsWhatIsWrong() {
-        Drawing drawing = drawn(
-                "cloth shell wide 140 cm folded lengthwise one way",
-                oblong("Back", 30, 60, "cut 1 on fold centre from shell"),
-                wedge("Front", "cut 1 pair from shell"));
-        LayPlan plan = plan(drawing, PLAIN.withOnly(Folding.LENGTHWISE));
-        LaidPiece back = of(plan, "Back").get(0);
-        LaidPiece front = of(plan, "Front").get(0);
-        assertThat(faults(drawing, plan, back, moved(front, shift(0, -200)))).anyMatch(f -> f.contains("lies on"));
-        assertThat(faults(drawing, plan, back, moved(front, shift(0, 500))))
-                .anyMatch(f -> f.contains("beyond the cloth"));
-        assertThat(faults(drawing, plan, moved(back, shift(0, 1)), front))
-                .anyMatch(f -> f.contains("does not lie on the fold"));
-        Transform turn = Transform.turn(new Point(300, 500), 180);
-        assertThat(faults(drawing, plan, back, moved(front, turn))).anyMatch(f -> f.contains("against the nap"));
-        assertThat(faults(drawing, plan, back)).anyMatch(f -> f.contains("Front is wanted"));
-        Transform tilt = Transform.turn(new Point(300, 500), 5);
-        assertThat(faults(drawing, plan, back, moved(front, tilt))).anyMatch(f -> f.contains("off its grain"));
-        LaidPiece small = new LaidPiece(
-                front.piece(),
-                front.way(),
-                front.layers(),
-                front.place(),
-                List.of(front.ring().get(0), front.ring().get(1), front.ring().get(2)),
-                front.gives(),
-                front.spare(),
-                Optional.empty(),
-                Optional.empty());
-        assertThat(faults(drawing, plan, back, small)).anyMatch(f -> f.contains("reaches beyond the corners"));
-    }
-
-    private static Transform shift(double along, double across) {
-        return Transform.shift(new Vector(along, across));
-    }
-
-    private static LaidPiece moved(LaidPiece piece, Transform by) {
-        return new LaidPiece(
-                piece.piece(),
-                piece.way(),
-                piece.layers(),
-                piece.place().then(by),
-                piece.ring().stream().map(by::apply).toList(),
-                piece.gives(),
-                piece.spare(),
-                piece.inner(),
-                piece.join());
-    }
-
-    private static List<String> faults(Drawing drawing, LayPlan plan, LaidPiece... pieces) {
-        LaySection old = plan.sections().get(0);
-        LaySection changed = new LaySection(
-                old.folding(),
-                old.start(),
-                old.length(),
-                old.width(),
-                old.meets(),
-                new ArrayList<>(List.of(pieces)),
-                List.of());
-        LayPlan tampered = new LayPlan(
-                plan.cloth(), List.of(changed), plan.pieces(), plan.compared(), plan.withoutNap(), plan.sale());
-        return LayCheck.faults(drawing, tampered, PLAIN, true);
     }
 }

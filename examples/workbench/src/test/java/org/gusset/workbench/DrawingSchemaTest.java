@@ -110,7 +110,8 @@ class DrawingSchemaTest {
         }
         assertThat(known).hasSizeGreaterThan(20);
         assertThat(seen).isEqualTo(known);
-        for (String field : List.of("darts", "fullness", "refused", "leftOut", "strips", "hems", "labels", "strokes")) {
+        for (String field : List.of(
+                "darts", "fullness", "refused", "leftOut", "strips", "hems", "labels", "strokes", "matched")) {
             assertThat(all)
                     .as(field)
                     .anyMatch(json -> json.contains("\"" + field + "\":[{") || json.contains("\"" + field + "\":[\""));
@@ -146,6 +147,49 @@ class DrawingSchemaTest {
         }
         assertThat(tried).isGreaterThan(300);
         assertThat(wrong(written(small))).isEmpty();
+    }
+
+    /** A cloth of which all is told; the shipped drafts have none with a pattern to match. */
+    @Test
+    void allThatAClothCanSayOfItselfIsTold() throws IOException {
+        Map<String, Object> whole =
+                JSON.std.mapFrom(Objects.requireNonNull(JsonDrawings.broken().get("odd 3")));
+        whole.put("cloths", ((List<?>) Objects.requireNonNull(whole.get("cloths"))).subList(1, 2));
+        Map<String, @Nullable Object> document = shortened(whole);
+        List<?> cloths = (List<?>) Objects.requireNonNull(document.get("cloths"));
+        @SuppressWarnings("unchecked")
+        Map<String, Object> plaid = (Map<String, Object>) cloths.get(0);
+        assertThat(plaid).isEqualTo(JSON.std.mapFrom("""
+                {"name": "plaid", "width": 1500, "length": 2000, "laid": "twice", "oneWay": true, "repeatAlong": 80,
+                 "repeatAcross": 60, "shrinksAlong": 0.03, "shrinksAcross": 0.01, "stretchAlong": 0, "stretchAcross": 0.4,
+                 "matched": [{"piece": "Tool", "name": "c", "at": [200, 210]}], "note": null}"""));
+        assertThat(wrong(written(document))).isEmpty();
+        Tampering tampering = new Tampering();
+        tampering.of(Map.of("cloths", cloths), "");
+        for (Tampering.Change change : tampering.changes()) {
+            if (change.what().contains(".cloths[]")) {
+                change.make().run();
+                assertThat(wrong(written(document))).as(change.what()).isNotEmpty();
+                change.undo().run();
+            }
+        }
+        Map<String, Object> none = Map.of(
+                "laid",
+                "across",
+                "shrinksAlong",
+                1,
+                "stretchAcross",
+                -0.1,
+                "repeatAcross",
+                0,
+                "matched",
+                List.of(Map.of("piece", "Tool", "name", "c", "at", List.of(200))));
+        for (Map.Entry<String, Object> one : none.entrySet()) {
+            Object right = Objects.requireNonNull(plaid.put(one.getKey(), one.getValue()));
+            assertThat(wrong(written(document))).as(one.getKey()).isNotEmpty();
+            plaid.put(one.getKey(), right);
+        }
+        assertThat(wrong(written(document))).isEmpty();
     }
 
     private static String written(Map<String, ?> document) throws IOException {

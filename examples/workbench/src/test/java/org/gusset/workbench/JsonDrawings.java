@@ -32,6 +32,7 @@ final class JsonDrawings {
             choose deep = 20 cm from 10 cm to 30 cm
             fit lower = 0 cm from 0 cm to 4 cm "lower it"
             cloth felt wide 90 cm
+            cloth plaid wide 150 cm long 2 m folded twice one way repeat 8 cm along, 6 cm across shrinks 3% along, 1% across stretch 40% across matching Tool.c
             let square = waist * waist
             let block = waist * waist * waist
             let part = 1/3

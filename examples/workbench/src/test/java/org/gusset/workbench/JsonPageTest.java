@@ -28,7 +28,7 @@ class JsonPageTest {
             assertThat(contains(drawing, shown)).as(excerpt.group(1)).isTrue();
             count++;
         }
-        assertThat(count).isEqualTo(4);
+        assertThat(count).isEqualTo(5);
         assertThat(contains(drawing, Map.of("name", "waist"))).isFalse();
     }
 

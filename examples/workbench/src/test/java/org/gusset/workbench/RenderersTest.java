@@ -72,6 +72,7 @@ class RenderersTest {
                 "smock.gusset, tile",
                 "smock.gusset, seams",
                 "smock.gusset, sewing 1",
+                "smock.gusset, lay shell",
                 "smock.gusset, card 1");
         return ALL
                 ? Stream.concat(some, Fitted.drafts().stream().map(name -> name + ", sheet"))

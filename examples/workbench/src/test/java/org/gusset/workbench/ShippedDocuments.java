@@ -10,9 +10,15 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.gusset.core.chalk.ChalkLine;
 import org.gusset.core.chalk.ChalkList;
 import org.gusset.core.chalk.Tape;
+import org.gusset.core.cloth.HaveAnswer;
+import org.gusset.core.cloth.LayOptions;
+import org.gusset.core.cloth.LayPlan;
+import org.gusset.core.cloth.LayPlanner;
+import org.gusset.core.cloth.LaySearch;
 import org.gusset.core.draft.Choices;
 import org.gusset.core.draft.Draft;
 import org.gusset.core.draft.Drawing;
@@ -41,9 +47,13 @@ final class ShippedDocuments {
 
     /**
      * The SVG documents of a drawing: {@code sheet}, {@code piece Back} and so on, {@code seams}, {@code page 1-1} and so on on A4, and
-     * {@code sewing 1}, {@code toile} and {@code lesson 1} and so on.
+     * {@code sewing 1}, {@code toile}, {@code lesson 1} and so on, and {@code lay shell} and so on for each cloth.
      */
     static Map<String, String> pictures(Drawing drawing) {
+        return pictures(drawing, lays(drawing));
+    }
+
+    private static Map<String, String> pictures(Drawing drawing, List<LayPlan> lays) {
         Map<String, String> all = new LinkedHashMap<>();
         all.put("sheet", Svg.sheet(drawing));
         Svg.pieces(drawing, OPTIONS).forEach((name, svg) -> all.put("piece " + name, svg));
@@ -57,7 +67,29 @@ final class ShippedDocuments {
         for (int i = 0; i < lesson.size(); i++) {
             all.put("lesson " + (i + 1), lesson.get(i));
         }
+        for (LayPlan plan : lays) {
+            Optional<HaveAnswer> none = Optional.empty();
+            all.put("lay " + plan.cloth().name(), Svg.lay(drawing, plan, none, OPTIONS));
+        }
         return all;
+    }
+
+    /** Plans as they are made at once, on the cloths as the draft describes them. */
+    private static List<LayPlan> lays(Drawing drawing) {
+        return new LayPlanner(LayOptions.defaults(), LaySearch.none())
+                .plan(drawing, LayPlanner.cloths(drawing))
+                .orThrow();
+    }
+
+    /** What the command line says of the plans. */
+    private static String lay(Drawing drawing, List<LayPlan> lays) {
+        StringWriter text = new StringWriter();
+        PrintWriter lines = new PrintWriter(text);
+        LayText told = new LayText(lines, STYLE);
+        told.heading(drawing);
+        lays.forEach(plan -> told.print(plan, Optional.empty()));
+        lines.flush();
+        return text.toString().replace(System.lineSeparator(), "\n");
     }
 
     /** The measuring card of a draft, which is the same for all bodies: {@code card 1}. */
@@ -103,12 +135,14 @@ final class ShippedDocuments {
     static Map<String, String> parts(Draft draft, Measurements body) {
         Drawing drawing = draft.evaluate(body, Choices.none()).orThrow();
         Map<String, StringBuilder> texts = new LinkedHashMap<>();
-        pictures(drawing)
+        List<LayPlan> lays = lays(drawing);
+        pictures(drawing, lays)
                 .forEach((name, svg) -> texts.computeIfAbsent(part(name), n -> new StringBuilder())
                         .append(svg));
         Map<String, String> all = new LinkedHashMap<>();
         texts.forEach((name, text) -> all.put(name, text.toString()));
         all.put("chalk", chalk(drawing));
+        all.put("lay text", lay(drawing, lays));
         all.put("values", values(drawing));
         all.put("lesson page", LessonPage.of(LessonPages.content(drawing, STYLE, OPTIONS)));
         return all;

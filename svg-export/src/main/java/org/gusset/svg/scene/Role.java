@@ -136,6 +136,8 @@ public enum Role {
     LAID_PIECE(false),
     /** On a lay, a piece whose paper lies wrong side up or end for end. */
     LAID_TURNED(false),
+    /** On a lay, what is cut out of half the layers of a piece once all are cut. */
+    LAID_INNER(false),
     /** On a lay, the way of the warp on a piece. */
     LAID_GRAIN(false),
     /** The scale along a lay. */

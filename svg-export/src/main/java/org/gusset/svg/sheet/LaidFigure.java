@@ -12,6 +12,7 @@ import org.gusset.core.geometry.Path;
 import org.gusset.core.geometry.Point;
 import org.gusset.core.geometry.Transform;
 import org.gusset.core.geometry.Vector;
+import org.gusset.core.pattern.Piece;
 import org.gusset.svg.scene.Ink;
 import org.gusset.svg.scene.Role;
 import org.gusset.svg.style.StyleTable;
@@ -24,6 +25,12 @@ final class LaidFigure {
     private static final double HEAD = 2;
     private static final double LEAST_ARROW = 6;
     private static final double LONGEST_ARROW = 45;
+
+    /** How far the lines of what is cut out of another piece may stray from its curves, in mm of cloth. */
+    private static final double FLATTENING = 0.5;
+
+    /** Points that lie no farther beyond the fold are on it, in mm of cloth. */
+    private static final double ON_FOLD = 1e-3;
 
     private final CuttingOrder.Step step;
     private final Transform drawn;
@@ -45,6 +52,7 @@ final class LaidFigure {
         boolean other = laid.turned() || (laid.mirrored() && laid.layers() == 1 && laid.way() == LaidWay.FLAT);
         ink.add(Ink.Stroke.of(other ? Role.LAID_TURNED : Role.LAID_PIECE, outline));
         Room room = new Room(outline);
+        laid.inner().ifPresent(inner -> inner(laid, inner, room, ink));
         grain(laid, room, ink);
         label(room, outline, ink);
         return new Ink.Group(
@@ -54,6 +62,24 @@ final class LaidFigure {
                 words.say(step.words()),
                 new Vector(0, 0),
                 ink);
+    }
+
+    /** What is cut out of the upper layers: its cutting line as far as it lies on the table. */
+    private void inner(LaidPiece laid, Piece inner, Room room, List<Ink> ink) {
+        List<Point> line = inner.cutting().flatten(FLATTENING).stream()
+                .map(p -> laid.place().apply(p))
+                .toList();
+        List<Point> run = new ArrayList<>();
+        for (Point p : line) {
+            if (p.y() >= -ON_FOLD) {
+                run.add(drawn.apply(new Point(p.x(), Math.max(0, p.y()))));
+            }
+        }
+        if (run.size() > 2) {
+            Path path = Path.line(run.toArray(new Point[0]));
+            ink.add(Ink.Stroke.of(Role.LAID_INNER, path));
+            room.add(path);
+        }
     }
 
     private Path outline(LaidPiece laid) {

@@ -11,7 +11,6 @@ import org.gusset.core.cloth.LaySection;
 import org.gusset.core.cloth.LayWords;
 import org.gusset.core.diagnostic.Fact;
 import org.gusset.core.draft.Drawing;
-import org.gusset.core.geometry.Path;
 import org.gusset.core.geometry.Point;
 import org.gusset.core.geometry.Transform;
 import org.gusset.core.geometry.Vector;
@@ -27,8 +26,8 @@ public final class LaySheet {
     /** What a length is multiplied by. */
     public static final double SCALE = 0.1;
 
-    private static final double MARGIN = 12;
-    private static final double LEFT = 38;
+    static final double MARGIN = 12;
+    static final double LEFT = 38;
     private static final double GAP = 9;
     private static final double WRAP = 185;
     private static final double LEAST_WIDTH = 210;
@@ -189,11 +188,8 @@ public final class LaySheet {
     }
 
     private Ink section(int number, LaySection section, List<CuttingOrder.Step> steps, double left, double top) {
-        double length = section.length() * SCALE;
-        double width = section.width() * SCALE;
         List<Ink> ink = new ArrayList<>();
-        stripes(ink, section);
-        edges(ink, section, number, length, width);
+        new ClothFigure(plan.cloth(), section, number, words, options.styles()).draw(ink);
         Transform drawn = new Transform(SCALE, 0, 0, SCALE, 0, 0);
         for (CuttingOrder.Step step : steps) {
             if (step.section() == number) {
@@ -209,102 +205,16 @@ public final class LaySheet {
                 ink);
     }
 
-    private void edges(List<Ink> ink, LaySection section, int number, double length, double width) {
-        Folding folding = section.folding();
-        boolean foldTop = folding.hasFoldAlong();
-        boolean foldBottom = folding == Folding.TO_MIDDLE;
-        line(ink, foldTop ? Role.CLOTH_FOLD : Role.SELVAGE, 0, 0, length, 0);
-        line(ink, foldBottom ? Role.CLOTH_FOLD : Role.SELVAGE, 0, width, length, width);
-        boolean foldStart = folding.turnsLayers();
-        line(ink, foldStart ? Role.CLOTH_FOLD : number == 0 ? Role.CLOTH_END : Role.SECTION_LIMIT, 0, 0, 0, width);
-        line(ink, Role.CLOTH_END, length, 0, length, width);
-        boolean foldedIn = foldBottom || folding == Folding.PART;
-        if (foldedIn) {
-            double meets = section.meets() * SCALE;
-            line(ink, Role.SELVAGE, 0, meets, length, meets);
-        }
-        String fold = words.say("lay-fold", "fold");
-        String selvage = folding == Folding.OPEN || folding == Folding.CROSSWISE || folding == Folding.PART
-                ? words.say("lay-selvage", "selvage")
-                : words.say("lay-selvages", "selvages");
-        double size = options.styles().lettering(Role.LAY_EDGE).size();
-        double fitted = Math.min(size, Math.max(1.6, size * length / 30));
-        edgeWords(ink, foldTop ? fold : selvage, length / 2, -1.2, fitted);
-        edgeWords(ink, foldBottom ? fold : selvage, length / 2, width + fitted, fitted);
-        if (foldedIn) {
-            ink.add(new Ink.TextLine(
-                    Role.LAY_EDGE,
-                    new Point(-1.5, section.meets() * SCALE + fitted * 0.36),
-                    Ink.Anchor.END,
-                    0,
-                    Math.min(fitted, 2.5),
-                    foldBottom
-                            ? words.say("lay-meet", "selvages meet")
-                            : words.say("lay-folded-in", "one layer below")));
-        }
-        ink.add(new Ink.TextLine(
-                Role.LAY_EDGE,
-                new Point(length / 2, -size - 2),
-                Ink.Anchor.MIDDLE,
-                0,
-                fitted,
-                words.say(
-                        "lay-extent",
-                        "{number}: {length}",
-                        "number",
-                        number + 1,
-                        "length",
-                        Fact.length(section.length()))));
-        if (number == 0) {
-            ink.add(new Ink.TextLine(
-                    Role.LAY_EDGE,
-                    new Point(foldedIn ? 6 - LEFT + MARGIN : -2, width / 2),
-                    Ink.Anchor.MIDDLE,
-                    90,
-                    size,
-                    words.say("lay-wide", "{width}", "width", Fact.length(section.width()))));
-        }
-    }
-
-    private static void edgeWords(List<Ink> ink, String text, double x, double y, double size) {
-        ink.add(new Ink.TextLine(Role.LAY_EDGE, new Point(x, y), Ink.Anchor.MIDDLE, 0, size, text));
-    }
-
-    private static void line(List<Ink> ink, Role role, double x0, double y0, double x1, double y1) {
-        ink.add(Ink.Stroke.of(role, Path.line(new Point(x0, y0), new Point(x1, y1))));
-    }
-
-    /** The middles of the stripes, where pieces are matched on them. */
-    private void stripes(List<Ink> ink, LaySection section) {
-        if (plan.cloth().matched().isEmpty()) {
-            return;
-        }
-        double length = section.length();
-        double width = section.width();
-        plan.cloth().repeatAlong().ifPresent(step -> {
-            for (double x = 0; x <= length && length / step < 500; x += step) {
-                line(ink, Role.STRIPE, x * SCALE, 0, x * SCALE, width * SCALE);
-            }
-        });
-        plan.cloth().repeatAcross().ifPresent(step -> {
-            double middle = section.folding().hasFoldAlong() ? 0 : plan.cloth().usable() / 2;
-            double first = middle - Math.floor(middle / step) * step;
-            for (double y = first; y <= width && width / step < 500; y += step) {
-                line(ink, Role.STRIPE, 0, y * SCALE, length * SCALE, y * SCALE);
-            }
-        });
-    }
-
     /** A tick for each step in which cloth is sold, figures at every few of them. */
     private List<Ink> ruler(double length) {
         List<Ink> ink = new ArrayList<>();
         double step = plan.sale().step();
         int every = step > 110 ? 4 : 5;
-        line(ink, Role.RULER, 0, 0, length, 0);
+        ClothFigure.line(ink, Role.RULER, 0, 0, length, 0);
         for (int i = 0; i * step * SCALE <= length + 1e-9; i++) {
             double x = i * step * SCALE;
             boolean figure = i % every == 0;
-            line(ink, Role.RULER, x, 0, x, figure ? 2 * TICK : TICK);
+            ClothFigure.line(ink, Role.RULER, x, 0, x, figure ? 2 * TICK : TICK);
             if (figure) {
                 double size = options.styles().lettering(Role.RULER_WORDS).size();
                 ink.add(new Ink.TextLine(
@@ -339,7 +249,7 @@ public final class LaySheet {
         }
         double x = LEFT + onTable(plan.cloth().washed(answer.get().have())) * SCALE;
         List<Ink> ink = new ArrayList<>();
-        line(ink, Role.AT_HAND, x, top - 2, x, top + deepest + 4);
+        ClothFigure.line(ink, Role.AT_HAND, x, top - 2, x, top + deepest + 4);
         double size = options.styles().lettering(Role.LAY_EDGE).size();
         ink.add(new Ink.TextLine(
                 Role.LAY_EDGE,

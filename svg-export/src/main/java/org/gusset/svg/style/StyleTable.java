@@ -131,6 +131,7 @@ public record StyleTable(Map<Role, Pen> pens, Map<Role, Lettering> letterings) {
         pens.put(Role.STRIPE, new Pen(0.13, List.of(), "#9a9a9a"));
         pens.put(Role.LAID_PIECE, Pen.solid(0.3));
         pens.put(Role.LAID_TURNED, Pen.dashed(0.3, 4.0, 1.0));
+        pens.put(Role.LAID_INNER, Pen.dashed(0.2, 1.5, 1.0));
         pens.put(Role.LAID_GRAIN, Pen.solid(0.2));
         pens.put(Role.RULER, Pen.solid(0.18));
     }

@@ -45,8 +45,9 @@ class FormsTest {
             choose lined = no "with a lining"
             choose turn = 20 deg from 0 deg to 90 deg "of what is turned"
             choose often = 4 from 1 to 9 "how many holes"
-            cloth felt wide 90 cm long 3 m
-            cloth lining wide 100 cm "thin"
+            cloth felt wide 90 cm long 3 m open one way
+            cloth lining wide 100 cm folded lengthwise shrinks 3% along, 1% across "thin"
+            cloth plaid wide 150 cm folded twice repeat 8 cm along, 6 cm across stretch 10% along, 40% across matching Lid.c, Left.p
             unknown deep from 1 cm to 60 cm
             solve deep so that deep * deep = girth * 10 cm
 
@@ -160,8 +161,16 @@ class FormsTest {
                 .note("of what is turned");
         Num often =
                 draft.choose("often", number(4)).from(number(1)).to(number(9)).note("how many holes");
-        Cloth felt = draft.cloth("felt", cm(90)).length(cm(300));
-        Cloth lining = draft.cloth("lining", cm(100)).note("thin");
+        Cloth felt = draft.cloth("felt", cm(90)).length(cm(300)).open().oneWay();
+        Cloth lining = draft.cloth("lining", cm(100))
+                .foldedLengthwise()
+                .shrinks(number(0.03), number(0.01))
+                .note("thin");
+        Cloth plaid = draft.cloth("plaid", cm(150))
+                .foldedTwice()
+                .repeatAlong(cm(8))
+                .repeatAcross(cm(6))
+                .stretches(number(0.1), number(0.4));
         Len deep = draft.unknown("deep", cm(1), cm(60));
         draft.solve(deep, deep.times(deep).equalTo(girth.times(cm(10))));
 
@@ -236,7 +245,7 @@ class FormsTest {
         lid.mark().drill(holes).mark().button(x).mark().buttonhole(t1, diagonal, cm(2));
 
         half(draft, "Right", lined, angle(a, x, b), lining, false);
-        half(draft, "Left", lined, angle(a, x, b), lining, true);
+        plaid.matching(c, half(draft, "Left", lined, angle(a, x, b), lining, true));
 
         PieceBuilder handle = draft.strip("Handle", cm(80), cm(6)).allow(cm(1));
         handle.notch(handle.line("bottom").fromEnd(cm(3))).cut(1).from(felt);
@@ -253,7 +262,8 @@ class FormsTest {
         return draft.build();
     }
 
-    private static void half(DraftBuilder draft, String name, Truth lined, Ang corner, Cloth lining, boolean mirrored) {
+    /** Half of the lining; gives the point at its upper corner. */
+    private static Spot half(DraftBuilder draft, String name, Truth lined, Ang corner, Cloth lining, boolean mirrored) {
         PieceBuilder half = draft.pieceIf(lined, name);
         Spot o = half.point("o", origin());
         Spot p = half.point("p", o.right(cm(10)));
@@ -267,6 +277,7 @@ class FormsTest {
         if (mirrored) {
             half.mirroredOver(up);
         }
+        return p;
     }
 
     @Test
@@ -281,6 +292,7 @@ class FormsTest {
                 Drawing second = written.evaluate(body, choices).value().orElseThrow();
                 assertThat(second.refused()).isEmpty();
                 assertThat(second.pieceValues().get(0).points()).hasSize(23);
+                assertThat(second.cloths().get(2).ways().matched()).isNotEmpty();
                 SameDrawing.holds(first, second, body.body());
             }
         }
