@@ -56,8 +56,7 @@ final class CopiesCheck {
     void compare(Drawing drawing, Predicate<Cut> mine) {
         Map<String, Copies> wanted = new LinkedHashMap<>();
         for (Piece piece : drawing.pieces()) {
-            boolean left =
-                    piece.cuts().stream().anyMatch(c -> c.arrangement() == Cut.Arrangement.LEFT && mine.test(c));
+            boolean left = piece.cuts().stream().anyMatch(c -> c.arrangement() == Cut.Arrangement.LEFT && mine.test(c));
             for (Cut cut : piece.cuts()) {
                 if (mine.test(cut)) {
                     wanted.merge(piece.name(), copies(piece, cut, left), Copies::plus);

@@ -47,7 +47,9 @@ public final class LayCheck {
     public static List<String> faults(Drawing drawing, LayPlan plan, LayOptions options, boolean first) {
         LayCheck check = new LayCheck(plan, options);
         plan.sections().forEach(check::section);
-        check.copies.compare(drawing, cut -> cut.cloth().map(c -> c.equals(plan.cloth().name())).orElse(first));
+        check.copies.compare(
+                drawing,
+                cut -> cut.cloth().map(c -> c.equals(plan.cloth().name())).orElse(first));
         return List.copyOf(check.faults);
     }
 
@@ -156,7 +158,8 @@ public final class LayCheck {
     private void cutOut(LaySection section, LaidPiece laid, Piece inner, Geometry room) {
         Polygon own = SafeRing.polygon(closed(inner, laid.place()));
         Geometry table = own.getFactory().toGeometry(new Envelope(-1e9, 1e9, 0, section.width()));
-        double outside = own.intersection(table).difference(room.buffer(ON_LINE)).getArea();
+        double outside =
+                own.intersection(table).difference(room.buffer(ON_LINE)).getArea();
         if (outside > HAIR) {
             faults.add(inner.name() + " cannot be cut out of " + laid.piece().name() + ": " + outside
                     + " square mm of it lie outside");

@@ -1,5 +1,6 @@
 package org.gusset.core.cloth;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.gusset.core.geometry.Box;
 import org.gusset.core.geometry.Point;
@@ -38,7 +39,7 @@ final class StripCheck {
     }
 
     private void shape() {
-        List<Point> ring = laid.ring();
+        List<Point> ring = corners(laid.ring());
         if (ring.size() != CORNERS) {
             fault("has " + ring.size() + " corners");
             return;
@@ -61,6 +62,20 @@ final class StripCheck {
             case ACROSS -> sides(along, join.cutWidth(), aslant, each, 90);
             default -> sides(along, join.cutWidth() * root, aslant, each, 45);
         }
+    }
+
+    /** A ring without the points in the middle of its sides, as one has at the fold that is opened out. */
+    private static List<Point> corners(List<Point> ring) {
+        List<Point> corners = new ArrayList<>();
+        for (int i = 0; i < ring.size(); i++) {
+            Point at = ring.get(i);
+            Vector in = at.minus(ring.get((i + ring.size() - 1) % ring.size()));
+            Vector out = ring.get((i + 1) % ring.size()).minus(at);
+            if (Math.abs(in.cross(out)) > NEAR * NEAR) {
+                corners.add(at);
+            }
+        }
+        return corners;
     }
 
     /** How far a side runs off the warp, as the sine of the angle. */

@@ -65,14 +65,21 @@ class LayCheckTest {
                 .anyMatch(f -> f.contains("lean both ways"));
         assertThat(faults(drawing, plan, with(ring(first, first.ring().subList(0, 3)), rest)))
                 .anyMatch(f -> f.contains("has 3 corners"));
-        LaidPiece narrow = ring(first, first.ring().stream()
-                .map(p -> new Point(first.from() + (p.x() - first.from()) * 0.9, p.y()))
-                .toList());
+        LaidPiece narrow = ring(
+                first,
+                first.ring().stream()
+                        .map(p -> new Point(first.from() + (p.x() - first.from()) * 0.9, p.y()))
+                        .toList());
         assertThat(faults(drawing, plan, with(narrow, rest)))
                 .anyMatch(f -> f.contains("degrees to the warp"))
                 .anyMatch(f -> f.contains("measures"));
-        LaidPiece askew = ring(first, List.of(
-                first.ring().get(0), first.ring().get(1), first.ring().get(2), second.ring().get(3)));
+        LaidPiece askew = ring(
+                first,
+                List.of(
+                        first.ring().get(0),
+                        first.ring().get(1),
+                        first.ring().get(2),
+                        second.ring().get(3)));
         assertThat(faults(drawing, plan, with(askew, rest))).anyMatch(f -> f.contains("no parallelogram"));
     }
 

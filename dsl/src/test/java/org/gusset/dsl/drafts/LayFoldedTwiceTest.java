@@ -72,7 +72,8 @@ class LayFoldedTwiceTest {
                 wedge("Gore", "cut 6 pairs from shell"),
                 oblong("Panel", 30, 50, "cut 3 on fold centre from shell"));
         LayPlan twice = plan(drawing, PLAIN.withOnly(Folding.TWICE));
-        assertThat(twice.sections().stream().map(LaySection::folding)).containsExactly(Folding.TWICE, Folding.LENGTHWISE);
+        assertThat(twice.sections().stream().map(LaySection::folding))
+                .containsExactly(Folding.TWICE, Folding.LENGTHWISE);
         assertThat(of(twice, "Gore")).hasSize(3).allMatch(p -> p.gives().equals(new Copies(2, 2, 0)));
         assertThat(of(twice, "Panel").stream().map(p -> p.gives().whole())).containsExactlyInAnyOrder(2, 1);
         LayPlan lengthwise = plan(drawing, PLAIN.withOnly(Folding.LENGTHWISE));
@@ -90,7 +91,7 @@ class LayFoldedTwiceTest {
         Drawing high = drawn("cloth shell wide 80 cm folded twice", raised);
         Drawing neither = drawn(
                 "cloth shell wide 80 cm folded twice",
-                raised.replace("(low right 4 cm)", "(low right 4 cm down 5 cm)"));
+                raised.replace("(low right 4 cm)", "(low right 4 cm) to (neck left 1 cm down 4 cm)"));
         LayPlan plan = plan(deep, PLAIN.withOnly(Folding.TWICE));
         LaidPiece both = plan.laid().get(0);
         LaidPiece other = plan(high, PLAIN.withOnly(Folding.TWICE)).laid().get(0);

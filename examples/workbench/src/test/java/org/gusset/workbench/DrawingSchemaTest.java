@@ -110,8 +110,8 @@ class DrawingSchemaTest {
         }
         assertThat(known).hasSizeGreaterThan(20);
         assertThat(seen).isEqualTo(known);
-        for (String field : List.of(
-                "darts", "fullness", "refused", "leftOut", "strips", "hems", "labels", "strokes", "matched")) {
+        for (String field :
+                List.of("darts", "fullness", "refused", "leftOut", "strips", "hems", "labels", "strokes", "matched")) {
             assertThat(all)
                     .as(field)
                     .anyMatch(json -> json.contains("\"" + field + "\":[{") || json.contains("\"" + field + "\":[\""));

@@ -44,9 +44,12 @@ class LayShippedDraftsTest {
             Drawing drawing = Fitted.drawing(draft, body);
             for (double width : WIDTHS) {
                 List<Optional<LayPlan>> firsts = new ArrayList<>();
+                double millis = 0;
                 for (boolean nap : new boolean[] {false, true}) {
                     List<LayCloth> cloths = cloths(drawing, width, nap);
+                    long start = System.nanoTime();
                     Outcome<List<LayPlan>> plans = planner.plan(drawing, cloths);
+                    millis = nap ? millis : (System.nanoTime() - start) / 1e6;
                     String what = draft + " for " + body + " on " + width + (nap ? ", one way" : "");
                     List<LayPlan> made = plans.value().orElseThrow();
                     List<Diagnostic> told = plans.diagnostics().stream()
@@ -66,6 +69,7 @@ class LayShippedDraftsTest {
                         LayTable.writing()
                                 ? row
                                         + LayTable.measured(
+                                                millis,
                                                 drawing,
                                                 cloths(drawing, width, false),
                                                 cloths(drawing, width, true),

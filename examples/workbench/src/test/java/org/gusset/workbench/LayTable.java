@@ -12,7 +12,6 @@ import org.gusset.core.cloth.LayCloth;
 import org.gusset.core.cloth.LayOptions;
 import org.gusset.core.cloth.LayPlan;
 import org.gusset.core.cloth.LayPlanner;
-import org.gusset.core.cloth.LaySearch;
 import org.gusset.core.draft.Drawing;
 
 /**
@@ -58,8 +57,9 @@ final class LayTable {
     /** Puts the rows of a draft in the place of those that the page has, or at the end. */
     static void write(String draft, List<String> rows) throws IOException {
         String text = Files.readString(PAGE);
-        List<String> lines = new ArrayList<>(
-                text.substring(text.indexOf(BEGIN) + BEGIN.length(), text.indexOf(END)).lines().toList());
+        List<String> lines = new ArrayList<>(text.substring(text.indexOf(BEGIN) + BEGIN.length(), text.indexOf(END))
+                .lines()
+                .toList());
         String start = "| " + title(draft) + " |";
         int at = 0;
         while (at < lines.size() && !lines.get(at).startsWith(start)) {
@@ -94,34 +94,34 @@ final class LayTable {
         return plain.map(p -> cm(Math.max(0, oneWay.needed() - p.needed()))).orElse("");
     }
 
-    /** How long a plan at once takes, what a search of some seconds finds, and how busy the machine was. */
-    static String measured(Drawing drawing, List<LayCloth> plain, List<LayCloth> oneWay, LayOptions options) {
-        LayPlanner atOnce = new LayPlanner(options, LaySearch.none());
-        first(atOnce, drawing, plain);
-        long start = System.nanoTime();
-        Optional<LayPlan> made = first(atOnce, drawing, plain);
-        double millis = (System.nanoTime() - start) / 1e6;
-        if (made.isEmpty()) {
-            return " | | | | | |";
-        }
+    /** How long the plan at once took, what a search of some seconds finds, and how busy the machine was. */
+    static String measured(
+            double millis, Drawing drawing, List<LayCloth> plain, List<LayCloth> oneWay, LayOptions options) {
+        String searched = " | | | |";
         double seconds = Double.parseDouble(System.getProperty("gusset.lays.seconds"));
-        try (Searching searching = new Searching()) {
-            LayPlan free = first(new LayPlanner(options, searching.of(seconds)), drawing, plain)
-                    .orElseThrow();
-            LayPlan napped = first(new LayPlanner(options, searching.of(seconds)), drawing, oneWay)
-                    .orElseThrow();
-            // What is laid one way can be cut from cloth without a nap too.
-            LayPlan shorter = free.needed() <= napped.needed() ? free : napped;
-            return String.format(
-                    Locale.ROOT,
-                    " %.0f ms | %s | %.1f %% | %s | %s | %.1f |",
-                    millis,
-                    cm(shorter.needed()),
-                    100 * shorter.share(),
-                    cm(napped.needed()),
-                    cm(napped.needed() - shorter.needed()),
-                    ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage());
+        if (seconds > 0) {
+            try (Searching searching = new Searching()) {
+                Optional<LayPlan> free = first(new LayPlanner(options, searching.of(seconds)), drawing, plain);
+                Optional<LayPlan> napped = first(new LayPlanner(options, searching.of(seconds)), drawing, oneWay);
+                if (free.isPresent() && napped.isPresent()) {
+                    searched = searched(free.get(), napped.get());
+                }
+            }
         }
+        double load = ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage();
+        return String.format(Locale.ROOT, " %.0f |%s %.1f |", millis, searched, load);
+    }
+
+    private static String searched(LayPlan free, LayPlan napped) {
+        // What is laid one way can be cut from cloth without a nap too.
+        LayPlan shorter = free.needed() <= napped.needed() ? free : napped;
+        return String.format(
+                Locale.ROOT,
+                " %s | %.1f %% | %s | %s |",
+                cm(shorter.needed()),
+                100 * shorter.share(),
+                cm(napped.needed()),
+                cm(napped.needed() - shorter.needed()));
     }
 
     private static Optional<LayPlan> first(LayPlanner planner, Drawing drawing, List<LayCloth> cloths) {

@@ -1,6 +1,7 @@
 package org.gusset.core.cloth.packing;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Pieces on a strip, some of them overlapping, and what that costs: for every two that overlap their depth, times a factor for their size,
@@ -28,7 +29,7 @@ final class Crowding {
     private final Shapes shapes;
     private final Depths depths;
     private final int kinds;
-    private final DepthTable[] tables;
+    private final @Nullable DepthTable[] tables;
     private final boolean[] turned;
     private final double[] factor;
     private final double[] left;
@@ -38,6 +39,7 @@ final class Crowding {
     private final float[] weight;
     private final float[] depth;
     private Slices slices;
+    private int generation;
 
     Crowding(Shapes shapes, Depths depths, Layout start) {
         this.shapes = shapes;
@@ -73,6 +75,14 @@ final class Crowding {
             }
         }
         return out;
+    }
+
+    /** Lets go of tables that have been dropped elsewhere, so that they do not take up memory. */
+    private void refresh() {
+        if (generation != depths.generation()) {
+            generation = depths.generation();
+            Arrays.fill(tables, null);
+        }
     }
 
     /** Begins anew from a plan. */
@@ -179,6 +189,7 @@ final class Crowding {
 
     /** Pairs that overlap weigh more, the deepest most; the others go back toward 1. */
     void weigh() {
+        refresh();
         float deepest = 0;
         for (float d : depth) {
             deepest = Math.max(deepest, d);

@@ -51,6 +51,11 @@ final class DepthTable {
         fill(fit, Border.of(fit, tolerance), size);
     }
 
+    /** How much memory it takes, about. */
+    long bytes() {
+        return 4L * (cell.length + node.length + codes.length) + 8L * planes.length;
+    }
+
     private void fill(NoFit fit, Border border, double size) {
         boolean[] crossed = new boolean[cols * rows];
         border.mark(x0, y0, size, cols, rows, crossed);

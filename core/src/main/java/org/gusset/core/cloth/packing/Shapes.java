@@ -3,7 +3,9 @@ package org.gusset.core.cloth.packing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.atomic.AtomicReferenceArray;
+import org.jspecify.annotations.Nullable;
 
 /**
  * All turned items of a strip that fit on it, numbered from 0, and their no-fit polygons, made when they are first asked for. Several
@@ -21,8 +23,15 @@ final class Shapes {
     /** The shapes of each item. */
     final int[][] ofItem;
 
+    /** For each shape the one that is the same turned by half a turn, or -1. */
+    final int[] half;
+
     private final List<List<Convex>> parts = new ArrayList<>();
-    private final AtomicReferenceArray<NoFit> noFits;
+    /** No-fit polygons are kept up to so many planes, some hundred megabytes; beyond that all are dropped, and made again when asked for. */
+    private static final long MOST_PLANES = 4_000_000;
+
+    private final AtomicReferenceArray<@Nullable NoFit> noFits;
+    private final AtomicLong planes = new AtomicLong();
 
     /** The share of the clearance that planes along the axes are moved out by. */
     private final double onAxes;
@@ -50,6 +59,22 @@ final class Shapes {
             ofItem[i] = shapes.stream().mapToInt(Integer::intValue).toArray();
         }
         noFits = new AtomicReferenceArray<>(turned.size() * turned.size());
+        half = new int[turned.size()];
+        for (int i = 0; i < half.length; i++) {
+            half[i] = turnedByHalf(i);
+        }
+    }
+
+    private int turnedByHalf(int shape) {
+        Orientation own = turned.get(shape).orientation;
+        int found = -1;
+        for (int other : ofItem[turned.get(shape).item]) {
+            Orientation its = turned.get(other).orientation;
+            if (own.mirrored() == its.mirrored() && Math.abs(own.degrees() - its.degrees()) == 180) {
+                found = other;
+            }
+        }
+        return found;
     }
 
     int size() {
@@ -62,8 +87,18 @@ final class Shapes {
         NoFit known = noFits.get(at);
         if (known == null) {
             known = NoFit.of(parts.get(fixed), parts.get(moving), strip.gap(), clearance, onAxes * clearance);
+            if (planes.addAndGet(known.c.length) > MOST_PLANES) {
+                drop();
+            }
             noFits.set(at, known);
         }
         return known;
+    }
+
+    private void drop() {
+        planes.set(0);
+        for (int i = 0; i < noFits.length(); i++) {
+            noFits.set(i, null);
+        }
     }
 }

@@ -10,7 +10,7 @@ import org.gusset.core.cloth.packing.Search;
 import org.gusset.core.cloth.packing.Strip;
 
 /**
- * Packs random small sets, with ten milliseconds of search each, and checks every plan by both methods. {@code Soak [how many] [first seed]};
+ * Packs random small sets, each within ten milliseconds for the plan at once and the search, and checks every plan by both methods. {@code Soak [how many] [first seed]};
  * a set that fails is printed with its seed, and the program ends with 1.
  */
 public final class Soak {
@@ -30,6 +30,7 @@ public final class Soak {
                 System.out.println(seed - from + " sets so far, " + bad + " unsound");
             }
             Strip strip = SmallSets.of(seed);
+            long start = System.nanoTime();
             Optional<Packing> first = Packer.first(strip);
             if (first.isEmpty() != !strip.misfits().isEmpty()) {
                 bad++;
@@ -38,7 +39,6 @@ public final class Soak {
                 misfits++;
             } else {
                 packed++;
-                long start = System.nanoTime();
                 List<Flaw> flaws = PackingCheck.flaws(strip, first.get());
                 Packing better = flaws.isEmpty()
                         ? Packer.improve(
