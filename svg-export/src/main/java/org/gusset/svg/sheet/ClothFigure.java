@@ -86,11 +86,13 @@ final class ClothFigure {
         if (number == 0) {
             ink.add(new Ink.TextLine(
                     Role.LAY_EDGE,
-                    new Point(foldedIn ? 6 - LaySheet.LEFT + LaySheet.MARGIN : -2, width / 2),
+                    new Point(foldedIn ? 3 - LaySheet.LEFT + LaySheet.MARGIN : -2, width / 2),
                     Ink.Anchor.MIDDLE,
                     90,
                     size,
-                    words.say("lay-wide", "{width}", "width", Fact.length(section.width()))));
+                    foldStart
+                            ? words.say("lay-wide-fold", "fold, {width}", "width", Fact.length(section.width()))
+                            : words.say("lay-wide", "{width}", "width", Fact.length(section.width()))));
         }
     }
 

@@ -95,11 +95,14 @@ final class LaidFigure {
         List<Point> ring = laid.ring().stream().map(drawn::apply).toList();
         Point middle = room.centroid();
         List<Line> found = new ArrayList<>();
-        for (int i = -6; i <= 6; i++) {
-            Point through = middle.plus(way.left().times(i * spread(ring, way) / 15));
+        // From the middle outward, so that of lines that are long enough the one nearest to it is taken.
+        for (int i = 0; i <= 12; i++) {
+            int aside = i % 2 == 0 ? i / 2 : -(i + 1) / 2;
+            Point through = middle.plus(way.left().times(aside * spread(ring, way) / 15));
             longest(ring, through, way).ifPresent(found::add);
         }
-        Optional<Line> best = found.stream().max(Comparator.comparingDouble(l -> Math.min(LONGEST_ARROW, l.length())));
+        Optional<Line> best =
+                found.stream().max(Comparator.comparingDouble(l -> Math.min(LONGEST_ARROW, l.length() * 0.6)));
         if (best.isEmpty() || best.get().length() * 0.6 < LEAST_ARROW) {
             return;
         }
