@@ -15,7 +15,7 @@ import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.draft.Choices;
 import org.gusset.core.draft.Drawing;
-import org.gusset.core.pattern.JoinPlan;
+import org.gusset.core.pattern.Grain;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -33,8 +33,9 @@ class LayOldMastersTest {
 
     /** The plans of a drawing on its cloths, each of them sound. */
     private static List<LayPlan> plans(Drawing drawing, boolean nap) {
-        List<LayCloth> cloths =
-                LayPlanner.cloths(drawing).stream().map(c -> c.withWidth(WIDE).withOneWay(nap)).toList();
+        List<LayCloth> cloths = LayPlanner.cloths(drawing).stream()
+                .map(c -> c.withWidth(WIDE).withOneWay(nap))
+                .toList();
         Outcome<List<LayPlan>> plans = new LayPlanner(OPTIONS, LaySearch.none()).plan(drawing, cloths);
         assertThat(plans.diagnostics().stream().filter(Diagnostic::isError)).isEmpty();
         for (LayPlan plan : plans.orThrow()) {
@@ -60,9 +61,7 @@ class LayOldMastersTest {
             Drawing drawing = OldMasters.drawing(draft);
             for (LayPlan plan : plans(drawing, false)) {
                 List<LaidPiece> bias = plan.laid().stream()
-                        .filter(p -> p.join()
-                                .filter(j -> j.lie() == JoinPlan.Lie.BIAS)
-                                .isPresent())
+                        .filter(p -> p.piece().grain().filter(Grain::bias).isPresent())
                         .toList();
                 if (bias.isEmpty()) {
                     continue;

@@ -8,16 +8,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.gusset.core.cloth.LayCloth;
-import org.gusset.core.cloth.LayOptions;
 import org.gusset.core.cloth.LayPlan;
-import org.gusset.core.cloth.LayPlanner;
-import org.gusset.core.draft.Drawing;
 
 /**
  * The table of {@code docs/reference/lays.md}: how much cloth the shipped drafts take. The figures of plans made at once are always the
- * same, and a test holds the page to them; times, and what a search by the clock finds, are those of the machine that wrote the page.
- * {@code -Dgusset.lays.seconds=2} writes the rows of each draft anew, with so many seconds of search for each plan.
+ * same, and a test holds the page to them; times are those of the machine that wrote the page. {@code -Dgusset.lays.write=true} writes the
+ * rows of each draft anew.
  */
 final class LayTable {
     private static final Path PAGE =
@@ -32,7 +28,7 @@ final class LayTable {
     private LayTable() {}
 
     static boolean writing() {
-        return System.getProperty("gusset.lays.seconds") != null;
+        return Boolean.getBoolean("gusset.lays.write");
     }
 
     /** What the page says of a draft: of each row the columns that are always the same. */
@@ -94,39 +90,10 @@ final class LayTable {
         return plain.map(p -> cm(Math.max(0, oneWay.needed() - p.needed()))).orElse("");
     }
 
-    /** How long the plan at once took, what a search of some seconds finds, and how busy the machine was. */
-    static String measured(
-            double millis, Drawing drawing, List<LayCloth> plain, List<LayCloth> oneWay, LayOptions options) {
-        String searched = " | | | |";
-        double seconds = Double.parseDouble(System.getProperty("gusset.lays.seconds"));
-        if (seconds > 0) {
-            try (Searching searching = new Searching()) {
-                Optional<LayPlan> free = first(new LayPlanner(options, searching.of(seconds)), drawing, plain);
-                Optional<LayPlan> napped = first(new LayPlanner(options, searching.of(seconds)), drawing, oneWay);
-                if (free.isPresent() && napped.isPresent()) {
-                    searched = searched(free.get(), napped.get());
-                }
-            }
-        }
+    /** How long the plan on cloth without a nap took, and how busy the machine was. */
+    static String measured(double millis) {
         double load = ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage();
-        return String.format(Locale.ROOT, " %.0f |%s %.1f |", millis, searched, load);
-    }
-
-    private static String searched(LayPlan free, LayPlan napped) {
-        // What is laid one way can be cut from cloth without a nap too.
-        LayPlan shorter = free.needed() <= napped.needed() ? free : napped;
-        return String.format(
-                Locale.ROOT,
-                " %s | %.1f %% | %s | %s |",
-                cm(shorter.needed()),
-                100 * shorter.share(),
-                cm(napped.needed()),
-                cm(napped.needed() - shorter.needed()));
-    }
-
-    private static Optional<LayPlan> first(LayPlanner planner, Drawing drawing, List<LayCloth> cloths) {
-        return planner.plan(drawing, cloths.subList(0, 1)).value().orElseThrow().stream()
-                .findFirst();
+        return String.format(Locale.ROOT, " %.0f | %.1f |", millis, load);
     }
 
     private static String cm(double mm) {

@@ -74,11 +74,12 @@ final class ShippedDocuments {
         return all;
     }
 
-    /** Plans as they are made at once, on the cloths as the draft describes them. */
+    /** Plans as they are made at once, on the cloths as the draft describes them; none where a piece is wider than its cloth. */
     private static List<LayPlan> lays(Drawing drawing) {
         return new LayPlanner(LayOptions.defaults(), LaySearch.none())
                 .plan(drawing, LayPlanner.cloths(drawing))
-                .orThrow();
+                .value()
+                .orElseThrow();
     }
 
     /** What the command line says of the plans. */

@@ -28,7 +28,6 @@ class SvgGrammarTest {
             Map<String, String> pictures = ShippedDocuments.pictures(
                     draft.evaluate(Fitted.body(body), Choices.none()).orThrow());
             assertThat(pictures).containsKeys("sheet", "seams", "page 1-1", "sewing 1", "toile", "lesson 1");
-            assertThat(pictures.keySet()).anyMatch(document -> document.startsWith("lay "));
             pictures.forEach((document, svg) -> {
                 assertThat(GRAMMAR.bySchema(svg)).as(body + ", " + document).isEmpty();
                 // The document type is read anew each time, which takes longer than all else here.
