@@ -14,14 +14,12 @@ import org.gusset.core.graph.Operation;
 import org.gusset.core.measure.Dimension;
 import org.gusset.core.pattern.DartConstruction;
 import org.gusset.core.pattern.PieceMeasure;
+import org.gusset.dsl.names.FunctionWord;
 import org.gusset.dsl.syntax.Expr;
 import org.gusset.dsl.syntax.Statement;
 
 /** Checks calls of functions and rules. */
 final class Functions {
-    private static final Set<String> MEASURING =
-            Set.of("length", "sewn", "distance", "height", "width", "angle", "area", "cut_area", "cut_edge");
-
     private final Expressions expressions;
     private final Resolver resolver;
     private final Messages messages;
@@ -34,44 +32,20 @@ final class Functions {
 
     Term call(Expr.Call call, Context at) {
         String name = call.function().text();
-        List<Expr> arguments = call.arguments();
         Optional<Symbol> rule = resolver.names().rule(call.function(), at);
         if (rule.isPresent()) {
             return resolver.rules().call(rule.get(), call, at);
         }
-        switch (name) {
-            case "length":
-                return lengths(call, false, at);
-            case "sewn":
-                return lengths(call, true, at);
-            case "distance":
-                return points(call, 2, new Measuring.Distance(), Type.LENGTH, at);
-            case "height":
-                return points(call, 2, new Measuring.Height(), Type.LENGTH, at);
-            case "width":
-                return points(call, 2, new Measuring.Width(), Type.LENGTH, at);
-            case "angle":
-                return points(call, 3, new Measuring.AngleAt(), Type.ANGLE, at);
-            case "area":
-                return piece(call, new PieceMeasure.Area(), at);
-            case "cut_area":
-                return piece(call, new PieceMeasure.CutArea(), at);
-            case "cut_edge":
-                return cutEdge(call, at);
-            default:
-                break;
-        }
-        for (NumberFunction function : NumberFunction.values()) {
-            if (function.word().equals(name)) {
-                return number(function, call, arguments, at);
-            }
+        Optional<FunctionWord> function = FunctionWord.of(name);
+        if (function.isPresent()) {
+            return count(call, function.get()) ? built(function.get(), call, at) : new Term.Broken(call.span());
         }
         if (Lookup.isBroken(name, at.home())) {
             return new Term.Broken(call.span());
         }
-        Set<String> known = new TreeSet<>(MEASURING);
-        for (NumberFunction function : NumberFunction.values()) {
-            known.add(function.word());
+        Set<String> known = new TreeSet<>();
+        for (FunctionWord word : FunctionWord.values()) {
+            known.add(word.word());
         }
         known.addAll(resolver.names().ruleNames(at));
         Diagnostic unknown =
@@ -80,26 +54,44 @@ final class Functions {
         return new Term.Broken(call.span());
     }
 
-    private boolean count(Expr.Call call, boolean fits, String wanted) {
+    private Term built(FunctionWord function, Expr.Call call, Context at) {
+        return switch (function) {
+            case LENGTH -> lengths(call, false, at);
+            case SEWN -> lengths(call, true, at);
+            case DISTANCE -> points(call, new Measuring.Distance(), Type.LENGTH, at);
+            case HEIGHT -> points(call, new Measuring.Height(), Type.LENGTH, at);
+            case WIDTH -> points(call, new Measuring.Width(), Type.LENGTH, at);
+            case ANGLE -> points(call, new Measuring.AngleAt(), Type.ANGLE, at);
+            case AREA -> piece(call, new PieceMeasure.Area(), at);
+            case CUT_AREA -> piece(call, new PieceMeasure.CutArea(), at);
+            case CUT_EDGE -> cutEdge(call, at);
+            case MIN, MAX, ABS, SQRT, ROUND, FLOOR, CEIL, SIN, COS, TAN, ASIN, ACOS, ATAN2 ->
+                number(NumberFunction.valueOf(function.name()), call, call.arguments(), at);
+        };
+    }
+
+    private boolean count(Expr.Call call, FunctionWord function) {
+        boolean fits = function.takes(call.arguments().size());
         if (!fits) {
-            int given = call.arguments().size();
-            messages.tell(
-                    ResolveCode.ARGUMENTS,
-                    call.span(),
-                    "function",
-                    call.function().text(),
-                    "wanted",
-                    wanted,
-                    "given",
-                    given == 0 ? "none" : Integer.toString(given));
+            miscounted(call, function);
         }
         return fits;
     }
 
-    private Term points(Expr.Call call, int count, Measuring measuring, Type type, Context at) {
-        if (!count(call, call.arguments().size() == count, count == 2 ? "two points" : "three points")) {
-            return new Term.Broken(call.span());
-        }
+    private void miscounted(Expr.Call call, FunctionWord function) {
+        int given = call.arguments().size();
+        messages.tell(
+                ResolveCode.ARGUMENTS,
+                call.span(),
+                "function",
+                call.function().text(),
+                "wanted",
+                function.takes(),
+                "given",
+                given == 0 ? "none" : Integer.toString(given));
+    }
+
+    private Term points(Expr.Call call, Measuring measuring, Type type, Context at) {
         Inputs in = new Inputs();
         call.arguments()
                 .forEach(a -> in.add(
@@ -108,9 +100,6 @@ final class Functions {
     }
 
     private Term lengths(Expr.Call call, boolean sewn, Context at) {
-        if (!count(call, !call.arguments().isEmpty(), "at least one path")) {
-            return new Term.Broken(call.span());
-        }
         Term sum = null;
         for (Expr argument : call.arguments()) {
             Term length = length(argument, sewn, at);
@@ -207,9 +196,6 @@ final class Functions {
     }
 
     private Term piece(Expr.Call call, PieceMeasure measure, Context at) {
-        if (!count(call, call.arguments().size() == 1, "one piece")) {
-            return new Term.Broken(call.span());
-        }
         Term piece = expressions.wanted(
                 call.arguments().get(0),
                 Type.PIECE,
@@ -243,9 +229,6 @@ final class Functions {
     }
 
     private Term cutEdge(Expr.Call call, Context at) {
-        if (!count(call, call.arguments().size() == 1, "one edge of a piece")) {
-            return new Term.Broken(call.span());
-        }
         if (!(call.arguments().get(0) instanceof Expr.Reference reference)) {
             return expressions.path(call.arguments().get(0), at, "What `cut_edge` takes");
         }
@@ -262,22 +245,7 @@ final class Functions {
     }
 
     private Term number(NumberFunction function, Expr.Call call, List<Expr> arguments, Context at) {
-        int count = arguments.size();
-        boolean fits = switch (function) {
-            case MIN, MAX -> count >= 1;
-            case ATAN2 -> count == 2;
-            default -> count == 1;
-        };
-        String wanted = switch (function) {
-            case MIN, MAX -> "one amount or more";
-            case ATAN2 -> "two amounts";
-            case ROUND -> "an amount, and `to` a step";
-            default -> "one amount";
-        };
-        if (!count(call, fits, wanted)) {
-            return new Term.Broken(call.span());
-        }
-        List<Term> terms = new java.util.ArrayList<>();
+        List<Term> terms = new ArrayList<>();
         for (Expr argument : arguments) {
             Term term = expressions.amount(argument, at, "What `" + function.word() + "` takes");
             if (term.broken()) {
@@ -344,7 +312,7 @@ final class Functions {
         } else if (value.type().equals(Type.NUMBER)) {
             step = Expressions.constant(1, call.span());
         } else {
-            count(call, false, "an amount, and `to` a step");
+            miscounted(call, FunctionWord.ROUND);
             return new Term.Broken(call.span());
         }
         return new Term.Applied(NumberFunction.ROUND, List.of(value, step), value.type(), call.span());

@@ -13,6 +13,7 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.gusset.core.construct.NumberFunction;
+import org.gusset.dsl.names.FunctionWord;
 import org.junit.jupiter.api.Test;
 
 /** The server's words are those of the language's own grammar. */
@@ -55,6 +56,12 @@ class VocabularyTest {
         assertThat(Vocabulary.NUMBERS)
                 .containsExactlyInAnyOrderElementsOf(java.util.Arrays.stream(NumberFunction.values())
                         .map(NumberFunction::word)
+                        .toList());
+        TreeSet<String> all = new TreeSet<>(Vocabulary.MEASURING.keySet());
+        all.addAll(Vocabulary.NUMBERS);
+        assertThat(all)
+                .containsExactlyInAnyOrderElementsOf(java.util.Arrays.stream(FunctionWord.values())
+                        .map(FunctionWord::word)
                         .toList());
     }
 }

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -14,7 +15,9 @@ import java.util.stream.Stream;
  */
 record Page(Path file, String text, List<Snippet> snippets) {
     private static final String OPENING = "<!-- snippet: ";
-    private static final String HOLDS = "<!-- holds: ";
+    /** Comments that stand alone: truths about the draft, truths about the last solution, what the last command told. */
+    private static final List<String> ALONE = List.of("holds", "solved", "tells");
+
     private static final String CLOSING = " -->";
 
     /** A fenced block, the words of the comment above it, and the line on which the comment stands. */
@@ -61,9 +64,13 @@ record Page(Path file, String text, List<Snippet> snippets) {
         for (int i = 0; i < lines.size(); i++) {
             String line = lines.get(i);
             String place = file.getFileName() + ":" + (i + 1);
-            if (line.startsWith(HOLDS) && line.endsWith(CLOSING)) {
-                String truth = line.substring(HOLDS.length(), line.length() - CLOSING.length());
-                snippets.add(new Snippet("holds", "", truth, place));
+            Optional<String> alone = ALONE.stream()
+                    .filter(word -> line.startsWith("<!-- " + word + ": ") && line.endsWith(CLOSING))
+                    .findFirst();
+            if (alone.isPresent()) {
+                String opening = "<!-- " + alone.get() + ": ";
+                String words = line.substring(opening.length(), line.length() - CLOSING.length());
+                snippets.add(new Snippet(alone.get(), "", words, place));
                 continue;
             }
             if (!line.startsWith(OPENING)) {

@@ -32,6 +32,12 @@ final class PageRun {
 
     private String tableFile = "";
 
+    private String told = "";
+    private Tried last = new Tried("", "", Choices.none());
+
+    /** What was tried last: the draft, the table, the choices. */
+    private record Tried(String text, String table, Choices choices) {}
+
     private PageRun(Page page) {
         this.page = page;
         this.table = maren();
@@ -76,10 +82,18 @@ final class PageRun {
     private void take(Page.Snippet snippet) {
         String how = snippet.how();
         if (how.equals("holds")) {
-            holds(snippet);
+            String text = running.isEmpty() ? lone : running;
+            holds(snippet, new Tried(text, table, Choices.none()));
+        } else if (how.equals("solved")) {
+            holds(snippet, last);
+        } else if (how.equals("tells")) {
+            assertThat(told.replaceAll("\\s+", " "))
+                    .as(snippet.place() + ": the command tells it")
+                    .contains(snippet.text());
         } else if (how.equals("runs")) {
             for (String command : snippet.text().lines().toList()) {
                 Shell.Run run = Shell.run(command, saved());
+                told = run.out() + run.err();
                 assertThat(run.code())
                         .as(snippet.place() + ": " + command + "\n" + run.out() + run.err())
                         .isZero();
@@ -89,6 +103,8 @@ final class PageRun {
             shown = rest.substring(0, rest.indexOf(' '));
             Trial trial = tried(rest.substring(shown.length() + 1), snippet, false);
             assertThat(trial.codes()).as(snippet.place() + " shows " + shown).contains(shown);
+        } else if (how.startsWith("solves ")) {
+            sound(tried(how.substring("solves ".length()), snippet, false), snippet);
         } else if (how.startsWith("mended ")) {
             Trial trial = tried(how.substring("mended ".length()), snippet, false);
             sound(trial, snippet);
@@ -167,6 +183,7 @@ final class PageRun {
         } else if (how.equals("whole")) {
             lone = text;
         }
+        last = new Tried(text, bodies, choices);
         Trial trial = Trial.of(text, MeasureTable.read("bodies.csv", bodies.getBytes(StandardCharsets.UTF_8)), choices);
         messages.addAll(trial.diagnostics());
         if (shown.startsWith("LNT")) {
@@ -188,13 +205,12 @@ final class PageRun {
         return running.substring(0, head.end() - 1) + lines.indent(2) + running.substring(head.end() - 1);
     }
 
-    /** A truth about the draft so far, told in the prose too. */
-    private void holds(Page.Snippet snippet) {
-        String text = running.isEmpty() ? lone : running;
+    /** A truth about a draft, told in the prose too. */
+    private void holds(Page.Snippet snippet, Tried tried) {
         Trial trial = Trial.of(
-                text + "check " + snippet.text() + "\n",
-                MeasureTable.read("bodies.csv", table.getBytes(StandardCharsets.UTF_8)),
-                Choices.none());
+                tried.text() + "check " + snippet.text() + "\n",
+                MeasureTable.read("bodies.csv", tried.table().getBytes(StandardCharsets.UTF_8)),
+                tried.choices());
         List<Finding> findings = trial.drawing().orElseThrow().findings();
         assertThat(findings.get(findings.size() - 1).verdict())
                 .as(snippet.place() + " holds: " + snippet.text() + " " + trial.diagnostics())

@@ -8,6 +8,8 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.gusset.core.draft.Choices;
+import org.gusset.workbench.MeasureTable;
 import org.junit.jupiter.api.Test;
 
 /** What the README promises. */
@@ -30,6 +32,25 @@ class ReadmeTest {
                 Files.readString(Page.root().resolve("examples/drafts/half-circle-skirt.gusset")));
         assertThat(pieces).containsOnlyKeys("Skirt", "Waistband");
         assertThat(pieces.get("Skirt")).startsWith("<?xml").contains("Maren Oddway");
+    }
+
+    /** The few lines of a draft that it shows, in a piece of a draft with the measures they speak of. */
+    @Test
+    void itsLinesOfADraftAreSound() throws IOException {
+        Matcher block = Pattern.compile("(?s)## Write a draft\n\n```\n(.*?)```").matcher(Files.readString(README));
+        assertThat(block.find()).isTrue();
+        String head = """
+                draft "Lines of the README"
+                measure neck from 28 cm to 60 cm "round the base of the neck"
+                measure shoulder_width from 20 cm to 60 cm "bone to bone"
+                choose drop = 2 cm from 0 cm to 8 cm "past the bone"
+                piece Back {
+                """;
+        Trial trial = Trial.of(
+                head + block.group(1) + "}\n", MeasureTable.read("maren.csv", PageRun.maren()), Choices.none());
+        assertThat(trial.codes()).contains(Trial.UNFINISHED);
+        assertThat(trial.errors().stream().map(d -> d.code().id())).containsOnly(Trial.UNFINISHED);
+        assertThat(trial.drawing()).isPresent();
     }
 
     @Test
