@@ -20,6 +20,8 @@ import org.gusset.svg.sheet.SheetOptions;
 import org.gusset.svg.sheet.SheetParts;
 import org.gusset.svg.style.StyleTable;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 
@@ -38,6 +40,7 @@ final class GalleryPicture {
     private static final double SHAPE = 1.6;
     private static final double LETTER = 0.62;
     private static final double FLATTENED = 0.5;
+    private static final int PLACES = 16;
 
     private final Drawing drawing;
     private final double width;
@@ -85,7 +88,7 @@ final class GalleryPicture {
             }
             List<Ink> ink = new ArrayList<>(lines(figure.group().items()));
             figure.piece().grain().ifPresent(grain -> ink.addAll(arrow(grain)));
-            ink.add(name(figure.piece()));
+            ink.add(name(figure.piece(), ink));
             Ink.Group drawn = figure.group();
             items.add(new Ink.Group(
                     drawn.id(),
@@ -148,19 +151,56 @@ final class GalleryPicture {
                 Role.GRAIN, Path.line(tip, back.plus(side), back.plus(side.opposite()), tip));
     }
 
-    /** The piece's name where it is widest. */
-    private Ink name(Piece piece) {
+    /** The piece's name where it is farthest from all lines. */
+    private Ink name(Piece piece, List<Ink> ink) {
         String words = SheetParts.spoken(piece.name());
-        Polygon inside = JtsForms.polygon(piece.cutting(), FLATTENED, new GeometryFactory());
-        Coordinate middle = inside.getInteriorPoint().getCoordinate();
         Box box = piece.cutting().bounds();
         boolean upright = box.height() > 2.5 * box.width();
         double room = Math.max(box.width(), box.height()) / (words.length() * LETTER + 1);
-        double across = Math.min(box.width(), box.height()) * 0.6;
-        double size = Math.min(NAME_DOTS * dot, Math.min(room, across));
-        Point at = upright
-                ? new Point(middle.x + size * 0.35, middle.y)
-                : new Point(middle.x, middle.y + size * 0.35);
-        return new Ink.TextLine(Role.PIECE_NAME, at, Ink.Anchor.MIDDLE, upright ? 90 : 0, size, words);
+        double size = Math.min(NAME_DOTS * dot, Math.min(room, Math.min(box.width(), box.height()) * 0.6));
+        Coordinate at = freest(piece, ink, upright ? size : words.length() * LETTER * size, upright ? words.length() * LETTER * size : size);
+        Point start = upright ? new Point(at.x + size * 0.35, at.y) : new Point(at.x, at.y + size * 0.35);
+        return new Ink.TextLine(Role.PIECE_NAME, start, Ink.Anchor.MIDDLE, upright ? 90 : 0, size, words);
+    }
+
+    /** The middle of the oblong of this size that lies inside the piece and keeps most clear of what is drawn. */
+    private Coordinate freest(Piece piece, List<Ink> ink, double wide, double high) {
+        GeometryFactory factory = new GeometryFactory();
+        double tolerance = Math.max(FLATTENED, dot);
+        Polygon inside = JtsForms.polygon(piece.cutting(), tolerance, factory);
+        List<Geometry> drawn = new ArrayList<>();
+        strokes(ink).forEach(path -> drawn.add(JtsForms.lineString(path, tolerance, factory)));
+        Geometry lines = factory.buildGeometry(drawn);
+        Coordinate best = inside.getInteriorPoint().getCoordinate();
+        double most = 0;
+        Box box = piece.cutting().bounds();
+        for (int i = 1; i < PLACES; i++) {
+            for (int j = 1; j < PLACES; j++) {
+                double x = box.left() + box.width() * i / PLACES;
+                double y = box.top() + box.height() * j / PLACES;
+                Geometry oblong =
+                        factory.toGeometry(new Envelope(x - wide / 2, x + wide / 2, y - high / 2, y + high / 2));
+                if (inside.contains(oblong)) {
+                    double clear = oblong.distance(lines);
+                    if (clear > most) {
+                        most = clear;
+                        best = new Coordinate(x, y);
+                    }
+                }
+            }
+        }
+        return best;
+    }
+
+    private static List<Path> strokes(List<Ink> ink) {
+        List<Path> paths = new ArrayList<>();
+        for (Ink one : ink) {
+            if (one instanceof Ink.Stroke stroke) {
+                paths.add(stroke.path());
+            } else if (one instanceof Ink.Group group) {
+                paths.addAll(strokes(group.items()));
+            }
+        }
+        return paths;
     }
 }

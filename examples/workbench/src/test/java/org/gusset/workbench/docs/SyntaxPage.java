@@ -57,7 +57,7 @@ final class SyntaxPage {
         while (token.find()) {
             words.put(token.group(1), "\"" + token.group(2) + "\"");
         }
-        words.put("TURNED_UP", "\"turned\" \"up\"");
+        words.put("TURNED_UP", "(\"turned\" \"up\")");
         words.put("NUMBER", "number");
         words.put("STRING", "text");
         return words;
@@ -169,9 +169,11 @@ final class SyntaxPage {
         }
         int depth = 0;
         int at = -1;
+        boolean quoted = false;
         for (int i = 0; i < Math.min(body.length(), WIDTH - indent); i++) {
             char c = body.charAt(i);
-            if (i == 0 || body.charAt(i - 1) != '"') {
+            quoted ^= c == '"';
+            if (!quoted) {
                 depth += c == '(' ? 1 : c == ')' ? -1 : 0;
             }
             // Within one bracket a break before a bar is as good as one between parts.
@@ -189,9 +191,10 @@ final class SyntaxPage {
         List<String> parts = new ArrayList<>();
         int depth = 0;
         int from = 0;
+        boolean quoted = false;
         for (int i = 0; i < body.length(); i++) {
             char c = body.charAt(i);
-            boolean quoted = i > 0 && body.charAt(i - 1) == '"';
+            quoted ^= c == '"';
             if (!quoted) {
                 depth += c == '(' ? 1 : c == ')' ? -1 : 0;
                 if (c == '|' && depth == 0) {
