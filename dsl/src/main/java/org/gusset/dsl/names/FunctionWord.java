@@ -10,7 +10,13 @@ import java.util.stream.Collectors;
  * reference of functions is written of it.
  */
 public enum FunctionWord {
-    LENGTH("length(path, ...)", "at least one path", 1, Integer.MAX_VALUE, "length", "how long the paths are as drawn, all together"),
+    LENGTH(
+            "length(path, ...)",
+            "at least one path",
+            1,
+            Integer.MAX_VALUE,
+            "length",
+            "how long the paths are as drawn, all together"),
     SEWN(
             "sewn(edge, ...)",
             "at least one path",
@@ -21,12 +27,30 @@ public enum FunctionWord {
     DISTANCE("distance(A, B)", "two points", 2, 2, "length", "straight from one point to the other"),
     WIDTH("width(A, B)", "two points", 2, 2, "length", "how far apart they are across; never negative"),
     HEIGHT("height(A, B)", "two points", 2, 2, "length", "how far apart they are up and down; never negative"),
-    ANGLE("angle(A, B, C)", "three points", 3, 3, "angle", "the angle at B between the ways to A and to C, 180 deg at most"),
+    ANGLE(
+            "angle(A, B, C)",
+            "three points",
+            3,
+            3,
+            "angle",
+            "the angle at B between the ways to A and to C, 180 deg at most"),
     AREA("area(Piece)", "one piece", 1, 1, "area", "what lies within the stitching line of the piece, on its paper"),
     CUT_AREA("cut_area(Piece)", "one piece", 1, 1, "area", "what lies within its cutting line"),
     CUT_EDGE("cut_edge(edge)", "one edge of a piece", 1, 1, "path", "the cutting line along an edge"),
-    MIN("min(a, b, ...)", "one amount or more", 1, Integer.MAX_VALUE, "like what it takes", "the least of amounts of one kind"),
-    MAX("max(a, b, ...)", "one amount or more", 1, Integer.MAX_VALUE, "like what it takes", "the greatest of amounts of one kind"),
+    MIN(
+            "min(a, b, ...)",
+            "one amount or more",
+            1,
+            Integer.MAX_VALUE,
+            "like what it takes",
+            "the least of amounts of one kind"),
+    MAX(
+            "max(a, b, ...)",
+            "one amount or more",
+            1,
+            Integer.MAX_VALUE,
+            "like what it takes",
+            "the greatest of amounts of one kind"),
     ABS("abs(a)", "one amount", 1, 1, "like what it takes", "the amount without its sign"),
     SQRT("sqrt(a)", "one amount", 1, 1, "number, or length of an area", "the square root; of an area it is a length"),
     ROUND(
@@ -43,7 +67,13 @@ public enum FunctionWord {
     TAN("tan(angle)", "one amount", 1, 1, "number", "tangent; a right angle has none"),
     ASIN("asin(n)", "one amount", 1, 1, "angle", "the angle of that sine, from -90 to 90 deg"),
     ACOS("acos(n)", "one amount", 1, 1, "angle", "the angle of that cosine, from 0 to 180 deg"),
-    ATAN2("atan2(y, x)", "two amounts", 2, 2, "angle", "the angle whose tangent is y over x, for amounts of one kind with their signs");
+    ATAN2(
+            "atan2(y, x)",
+            "two amounts",
+            2,
+            2,
+            "angle",
+            "the angle whose tangent is y over x, for amounts of one kind with their signs");
 
     private static final Map<String, FunctionWord> WORDS =
             Arrays.stream(values()).collect(Collectors.toUnmodifiableMap(FunctionWord::word, f -> f));

@@ -21,9 +21,7 @@ class ClothNeededTest {
 
     private static double needed(Drawing drawing, double width) {
         List<LayPlan> plans = new LayPlanner(LayOptions.defaults().withGap(0), LaySearch.none())
-                .plan(
-                        drawing,
-                        List.of(LayPlanner.cloths(drawing).get(0).withWidth(width)))
+                .plan(drawing, List.of(LayPlanner.cloths(drawing).get(0).withWidth(width)))
                 .orThrow();
         assertThat(plans).hasSize(1);
         return plans.get(0).needed();

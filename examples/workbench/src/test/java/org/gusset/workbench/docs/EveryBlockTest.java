@@ -87,7 +87,8 @@ class EveryBlockTest {
     @TestFactory
     Stream<DynamicTest> snippetsOfAllOtherPages() {
         List<Page> pages = new ArrayList<>(Page.below(DOCS));
-        pages.removeIf(p -> p.file().toString().replace('\\', '/').matches(".*/docs/(tutorial|how-to|reference|diagnostics)/.*"));
+        pages.removeIf(p ->
+                p.file().toString().replace('\\', '/').matches(".*/docs/(tutorial|how-to|reference|diagnostics)/.*"));
         pages.add(Page.read(Page.root().resolve("examples/old-masters/README.md")));
         return pages.stream()
                 .filter(page -> !page.snippets().isEmpty())
@@ -103,7 +104,8 @@ class EveryBlockTest {
             for (Path file : files.filter(f -> !f.toString().contains("target")).toList()) {
                 String name = String.valueOf(file.getFileName());
                 if (name.equals("pom.xml")) {
-                    Matcher profile = Pattern.compile("<profile>\\s*(?:<!--.*?-->\\s*)?<id>([\\w-]+)</id>", Pattern.DOTALL)
+                    Matcher profile = Pattern.compile(
+                                    "<profile>\\s*(?:<!--.*?-->\\s*)?<id>([\\w-]+)</id>", Pattern.DOTALL)
                             .matcher(Files.readString(file));
                     profile.results().forEach(p -> profiles.add(p.group(1)));
                 } else if (name.endsWith(".java")) {
@@ -132,7 +134,9 @@ class EveryBlockTest {
         }
         for (String modules : all("-pl ([\\w/,-]+)", block)) {
             for (String module : modules.split(",")) {
-                assertThat(Page.root().resolve(module).resolve("pom.xml")).as(page.name()).exists();
+                assertThat(Page.root().resolve(module).resolve("pom.xml"))
+                        .as(page.name())
+                        .exists();
             }
             looked++;
         }
@@ -148,7 +152,9 @@ class EveryBlockTest {
         }
         for (String path : all("(?<![\\w/:])((?:examples|docs|core|dsl|svg-export)/[\\w./-]+)", block)) {
             if (!path.contains("/target/")) {
-                assertThat(Page.root().resolve(path.replaceFirst(",.*", ""))).as(page.name()).exists();
+                assertThat(Page.root().resolve(path.replaceFirst(",.*", "")))
+                        .as(page.name())
+                        .exists();
                 looked++;
             }
         }

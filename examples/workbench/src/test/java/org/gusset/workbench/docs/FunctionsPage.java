@@ -28,6 +28,10 @@ final class FunctionsPage {
               cut 1 from shell
               grain along fold
             }
+            strip Band long 50 cm wide 6 cm {
+              allow 1 cm
+              cut 1 from shell
+            }
             """;
 
     private FunctionsPage() {}
@@ -40,15 +44,13 @@ final class FunctionsPage {
         one(all, FunctionWord.WIDTH, "width(Panel.a, Panel.c)", "20 cm");
         one(all, FunctionWord.HEIGHT, "height(Panel.c, Panel.a)", "30 cm");
         one(all, FunctionWord.ANGLE, "angle(Panel.b, Panel.a, Panel.d)", "90 deg");
-        one(all, FunctionWord.AREA, "area(Panel)", "20 cm * 30 cm");
-        one(all, FunctionWord.CUT_AREA, "cut_area(Panel) > area(Panel)", "yes");
+        one(all, FunctionWord.AREA, "area(Band)", "50 cm * 6 cm");
+        one(all, FunctionWord.CUT_AREA, "cut_area(Band)", "52 cm * 8 cm");
         one(all, FunctionWord.CUT_EDGE, "length(cut_edge(Panel.hem))", "22 cm");
         one(all, FunctionWord.MIN, "min(3 cm, 1 in, 5 cm)", "1 in");
         one(all, FunctionWord.MAX, "max(2, 5)", "5");
         one(all, FunctionWord.ABS, "abs(3 cm - 5 cm)", "2 cm");
-        all.put(
-                FunctionWord.SQRT,
-                List.of(new Example("sqrt(9 cm * 16 cm)", "12 cm"), new Example("sqrt(49)", "7")));
+        all.put(FunctionWord.SQRT, List.of(new Example("sqrt(9 cm * 16 cm)", "12 cm"), new Example("sqrt(49)", "7")));
         all.put(
                 FunctionWord.ROUND,
                 List.of(
@@ -93,9 +95,13 @@ final class FunctionsPage {
                     .append(function.meaning())
                     .append(" |\n");
         }
-        out.append("\n`pi` is no function but a number, 3.14159... What a [rule](language.md#measures-choices-values-rules) gives is called in the same way.\n");
-        out.append("\n## Examples\n\nOf this panel, 20 cm wide and 30 cm long, with a dart in its top:\n\n");
-        out.append("<!-- snippet: whole as panel -->\n```gusset\n").append(DRAFT).append("```\n\n");
+        out.append(
+                "\n`pi` is no function but a number, 3.14159... What a [rule](language.md#measures-choices-values-rules) gives is called in the same way.\n");
+        out.append(
+                "\n## Examples\n\nOf this panel, 20 cm wide and 30 cm long, with a dart in its top, and of a band:\n\n");
+        out.append("<!-- snippet: whole as panel -->\n```gusset\n")
+                .append(DRAFT)
+                .append("```\n\n");
         out.append("| written | comes out as |\n| --- | --- |\n");
         StringBuilder truths = new StringBuilder();
         Map<FunctionWord, List<Example>> examples = examples();

@@ -20,8 +20,8 @@ final class SyntaxPage {
     private static final int WIDTH = 108;
 
     /** Rules that take in what is wrong, so that a message can tell it; no draft is written by them. */
-    private static final Set<String> RECOVERY =
-            Set.of("strayBrace", "looseBlock", "statement", "single", "leadingAmount", "leadingProduct", "hole", "name");
+    private static final Set<String> RECOVERY = Set.of(
+            "strayBrace", "looseBlock", "statement", "single", "leadingAmount", "leadingProduct", "hole", "name");
 
     /** What a rule holds for recovery's sake. Each must be found, so that a change of the grammar is seen here. */
     private static final Map<String, String> PLAINER = plainer();
@@ -123,7 +123,10 @@ final class SyntaxPage {
         Matcher rule = RULE.matcher(part);
         while (rule.find()) {
             if (!RECOVERY.contains(rule.group(1))) {
-                String body = rule.group(2).replaceAll("(?m)//.*$", "").replaceAll("\\s+", " ").strip();
+                String body = rule.group(2)
+                        .replaceAll("(?m)//.*$", "")
+                        .replaceAll("\\s+", " ")
+                        .strip();
                 rules.add(laid(spoken(rule.group(1)), spoken(body)));
             }
         }
@@ -156,7 +159,9 @@ final class SyntaxPage {
         if (alternatives.size() > 1) {
             StringBuilder out = new StringBuilder(name + " =\n");
             for (int i = 0; i < alternatives.size(); i++) {
-                out.append(i == 0 ? "      " : "    | ").append(broken(alternatives.get(i), 6)).append('\n');
+                out.append(i == 0 ? "      " : "    | ")
+                        .append(broken(alternatives.get(i), 6))
+                        .append('\n');
             }
             return out.toString();
         }
