@@ -59,9 +59,7 @@ final class Addresses {
         List<String> start = folders(from);
         List<String> end = folders(to);
         int shared = 0;
-        while (shared < start.size()
-                && shared < end.size()
-                && start.get(shared).equals(end.get(shared))) {
+        while (shared < start.size() && shared < end.size() && start.get(shared).equals(end.get(shared))) {
             shared++;
         }
         StringBuilder way = new StringBuilder("../".repeat(start.size() - shared));

@@ -56,8 +56,7 @@ final class ApiDocs {
     /** The jars that this program runs with, less those of the project. */
     private static String others() {
         List<String> jars = new ArrayList<>();
-        for (String entry :
-                System.getProperty("java.class.path").split(Pattern.quote(File.pathSeparator))) {
+        for (String entry : System.getProperty("java.class.path").split(Pattern.quote(File.pathSeparator))) {
             String name = String.valueOf(Path.of(entry).getFileName());
             if (name.endsWith(".jar") && !name.startsWith("gusset")) {
                 jars.add(entry);

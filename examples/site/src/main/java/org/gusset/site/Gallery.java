@@ -87,7 +87,8 @@ final class Gallery {
             String first = card.pictures().containsKey(FIRST)
                     ? FIRST
                     : card.pictures().keySet().iterator().next();
-            String picture = Addresses.between(from, String.valueOf(card.pictures().get(first)));
+            String picture =
+                    Addresses.between(from, String.valueOf(card.pictures().get(first)));
             out.append("<li><a class=\"picture\" href=\"").append(picture).append("\"><img loading=\"lazy\" src=\"");
             out.append(picture).append("\" alt=\"").append(Html.escape(card.title()));
             out.append(": the pieces for ").append(Html.escape(first)).append("\"></a>\n<h3>");
@@ -99,8 +100,7 @@ final class Gallery {
             if (card.pictures().size() > 1) {
                 out.append("; the pieces for ");
                 List<String> links = new ArrayList<>();
-                card.pictures()
-                        .forEach((body, at) -> links.add(Html.link(Addresses.between(from, at), body)));
+                card.pictures().forEach((body, at) -> links.add(Html.link(Addresses.between(from, at), body)));
                 out.append(String.join(", ", links));
             }
             out.append("</p></li>\n");
@@ -115,7 +115,8 @@ final class Gallery {
         String sheet = "";
         Optional<Drawing> last = Optional.empty();
         for (Measurements body : bodies) {
-            Drawing drawing = drawn(place, body, last.map(d -> whole(d, body)).orElseGet(() -> draft.evaluate(body, Choices.none())));
+            Drawing drawing = drawn(
+                    place, body, last.map(d -> whole(d, body)).orElseGet(() -> draft.evaluate(body, Choices.none())));
             String who = body.body();
             String address = FOLDER + name + "-" + who.toLowerCase(Locale.ROOT).replace(' ', '-') + ".svg";
             files.text(address, GalleryPicture.of(drawing, draft.title() + ", for " + who));
@@ -155,10 +156,14 @@ final class Gallery {
             lent.put(file.substring(folder.length()), repository.text(file));
         }
         String name = place.substring(folder.length());
-        return Gusset.compile(Source.of(name, repository.text(place)), Sources.of(lent)).orThrow();
+        return Gusset.compile(Source.of(name, repository.text(place)), Sources.of(lent))
+                .orThrow();
     }
 
     private List<Measurements> bodies(String place) {
-        return MeasureTable.read(place, repository.bytes(place)).chart().orThrow().sizes();
+        return MeasureTable.read(place, repository.bytes(place))
+                .chart()
+                .orThrow()
+                .sizes();
     }
 }

@@ -71,8 +71,8 @@ final class GalleryPicture {
     }
 
     private Scene scene(String title, StyleTable styles) {
-        SheetParts parts = SheetParts.of(
-                SheetContent.of(drawing), SheetOptions.defaults().withStyles(styles));
+        SheetParts parts =
+                SheetParts.of(SheetContent.of(drawing), SheetOptions.defaults().withStyles(styles));
         double gap = GAP_DOTS * dot;
         double left = gap;
         double top = gap;
@@ -104,7 +104,8 @@ final class GalleryPicture {
         String pieces = String.join(
                 ", ",
                 drawing.pieces().stream().map(p -> SheetParts.spoken(p.name())).toList());
-        return new Scene(title, "The pieces, reduced: " + pieces + ".", Math.ceil(right), Math.ceil(top + high + gap), items);
+        return new Scene(
+                title, "The pieces, reduced: " + pieces + ".", Math.ceil(right), Math.ceil(top + high + gap), items);
     }
 
     /** What is drawn and not written, without the grain line. */
@@ -139,16 +140,13 @@ final class GalleryPicture {
         }
         Vector way = to.minus(from).unit();
         return List.of(
-                Ink.Stroke.of(Role.GRAIN, Path.line(from, to)),
-                head(to, way, head),
-                head(from, way.opposite(), head));
+                Ink.Stroke.of(Role.GRAIN, Path.line(from, to)), head(to, way, head), head(from, way.opposite(), head));
     }
 
     private static Ink head(Point tip, Vector way, double size) {
         Point back = tip.plus(way.times(-size));
         Vector side = way.left().times(size * 0.3);
-        return new Ink.Fill(
-                Role.GRAIN, Path.line(tip, back.plus(side), back.plus(side.opposite()), tip));
+        return new Ink.Fill(Role.GRAIN, Path.line(tip, back.plus(side), back.plus(side.opposite()), tip));
     }
 
     /** The piece's name where it is farthest from all lines. */
@@ -158,7 +156,11 @@ final class GalleryPicture {
         boolean upright = box.height() > 2.5 * box.width();
         double room = Math.max(box.width(), box.height()) / (words.length() * LETTER + 1);
         double size = Math.min(NAME_DOTS * dot, Math.min(room, Math.min(box.width(), box.height()) * 0.6));
-        Coordinate at = freest(piece, ink, upright ? size : words.length() * LETTER * size, upright ? words.length() * LETTER * size : size);
+        Coordinate at = freest(
+                piece,
+                ink,
+                upright ? size : words.length() * LETTER * size,
+                upright ? words.length() * LETTER * size : size);
         Point start = upright ? new Point(at.x + size * 0.35, at.y) : new Point(at.x, at.y + size * 0.35);
         return new Ink.TextLine(Role.PIECE_NAME, start, Ink.Anchor.MIDDLE, upright ? 90 : 0, size, words);
     }

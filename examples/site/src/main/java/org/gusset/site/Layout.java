@@ -39,10 +39,7 @@ final class Layout {
                 "title", Html.escape(name),
                 "top", Addresses.top(page.address()),
                 "kind", kind(page),
-                "where",
-                        page.section().isEmpty()
-                                ? ""
-                                : "<p class=\"where\">" + Html.escape(page.section()) + "</p>",
+                "where", page.section().isEmpty() ? "" : "<p class=\"where\">" + Html.escape(page.section()) + "</p>",
                 "menu", menu.html(page),
                 "headlines", page.headlines(),
                 "content", page.html());
@@ -71,8 +68,8 @@ final class Layout {
         if (second.size() < WORTH_A_LIST) {
             return "";
         }
-        StringBuilder out = new StringBuilder(
-                "<nav class=\"here\" aria-label=\"On this page\"><p>On this page</p><ul>\n");
+        StringBuilder out =
+                new StringBuilder("<nav class=\"here\" aria-label=\"On this page\"><p>On this page</p><ul>\n");
         for (MarkdownPage.Headline headline : second) {
             out.append("<li>")
                     .append(Html.link("#" + headline.anchor(), headline.words()))

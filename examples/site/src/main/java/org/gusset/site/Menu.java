@@ -15,8 +15,8 @@ final class Menu {
     /** Pages under one heading; {@code prefixes} are the beginnings of places that belong to it. */
     private record Section(String title, List<String> prefixes, List<Entry> entries) {}
 
-    private static final List<String> FIRST = List.of(
-            "README.md", "docs/README.md", "docs/gallery.md", "docs/reference/cheat-sheet.md");
+    private static final List<String> FIRST =
+            List.of("README.md", "docs/README.md", "docs/gallery.md", "docs/reference/cheat-sheet.md");
 
     private final List<Section> sections = new ArrayList<>();
 
@@ -45,10 +45,14 @@ final class Menu {
         sections.add(messages);
         Section background =
                 section("Background", pages, "docs/explanation/", Comparator.comparing(MarkdownPage::title));
-        background.entries().addAll(section("", pages, "docs/trade/", Comparator.comparing(Menu::order)).entries());
         background
                 .entries()
-                .addAll(section("", pages, "examples/", Comparator.comparing(Menu::order)).entries());
+                .addAll(section("", pages, "docs/trade/", Comparator.comparing(Menu::order))
+                        .entries());
+        background
+                .entries()
+                .addAll(section("", pages, "examples/", Comparator.comparing(Menu::order))
+                        .entries());
         sections.add(new Section(
                 background.title(), List.of("docs/explanation/", "docs/trade/", "examples/"), background.entries()));
         Section project = section("The project", pages, "docs/releases/", Comparator.comparing(Menu::order));

@@ -40,8 +40,8 @@ final class SearchIndex {
     }
 
     private void add(String address, String section, String title, List<String> parts) {
-        pages.add("[" + quoted(address) + "," + quoted(section) + "," + quoted(title) + ",["
-                + String.join(",", parts) + "]]");
+        pages.add("[" + quoted(address) + "," + quoted(section) + "," + quoted(title) + ",[" + String.join(",", parts)
+                + "]]");
     }
 
     private static String part(MarkdownPage.Headline head, String words) {

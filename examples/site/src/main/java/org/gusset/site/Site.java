@@ -52,8 +52,7 @@ final class Site {
 
     private void markdown(MarkdownPage page, Gallery gallery) {
         String address = Addresses.of(page.place(), false);
-        Map<String, String> made =
-                page.place().equals(Gallery.PLACE) ? gallery.cards(address, this::ask) : Map.of();
+        Map<String, String> made = page.place().equals(Gallery.PLACE) ? gallery.cards(address, this::ask) : Map.of();
         String html = new MarkdownHtml(link -> leading(page.place(), link), colours, made).of(page);
         String section = layout.section(page.place());
         page(new Layout.Page(address, page.title(), section, page.place(), html, Layout.headlines(page)));
@@ -75,8 +74,8 @@ final class Site {
         String to = path.isEmpty() ? place : Addresses.resolved(place, path);
         MarkdownPage page = pages.get(repository.isFolder(to) ? to + "/README.md" : to);
         if (page != null) {
-            boolean known = fragment.isEmpty()
-                    || page.headlines().stream().anyMatch(h -> fragment.equals("#" + h.anchor()));
+            boolean known =
+                    fragment.isEmpty() || page.headlines().stream().anyMatch(h -> fragment.equals("#" + h.anchor()));
             if (!known) {
                 throw new IllegalStateException(place + ": no heading of " + page.place() + " is " + fragment);
             }

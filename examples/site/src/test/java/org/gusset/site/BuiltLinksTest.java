@@ -105,9 +105,9 @@ class BuiltLinksTest {
     @Test
     void addressesOutsideAreWellFormed() {
         Map<String, String> seen = new TreeMap<>();
-        BuiltSite.pages().forEach((name, page) -> links(page).stream()
-                .filter(BuiltLinksTest::outside)
-                .forEach(link -> seen.put(link, name)));
+        BuiltSite.pages()
+                .forEach((name, page) ->
+                        links(page).stream().filter(BuiltLinksTest::outside).forEach(link -> seen.put(link, name)));
         assertThat(seen).isNotEmpty();
         seen.forEach((link, page) -> {
             URI address = URI.create(link);

@@ -35,16 +35,17 @@ final class BuiltSite {
         try {
             if (Files.exists(FOLDER)) {
                 try (Stream<Path> old = Files.walk(FOLDER)) {
-                    old.sorted(Comparator.reverseOrder()).forEach(f -> f.toFile().delete());
+                    old.sorted(Comparator.reverseOrder())
+                            .forEach(f -> f.toFile().delete());
                 }
             }
             new Site(new Repository(ROOT), new SiteFiles(FOLDER), false).write();
             BuiltSite built = new BuiltSite();
             try (Stream<Path> files = Files.walk(FOLDER)) {
-                for (Path file : files.filter(f -> f.toString().endsWith(".html")).toList()) {
+                for (Path file :
+                        files.filter(f -> f.toString().endsWith(".html")).toList()) {
                     built.pages.put(
-                            FOLDER.relativize(file).toString().replace('\\', '/'),
-                            Jsoup.parse(Files.readString(file)));
+                            FOLDER.relativize(file).toString().replace('\\', '/'), Jsoup.parse(Files.readString(file)));
                 }
             }
             return built;

@@ -46,7 +46,8 @@ class GalleryTest {
             Element card = cards.get(0);
             List<String> pictures = card.select("a[href$=.svg]").eachAttr("href");
             assertThat(pictures.stream().distinct().count()).as(name).isEqualTo(drafts.contains(draft) ? 4 : 2);
-            assertThat(card.select("img").attr("src")).isEqualTo(card.select("a.picture").attr("href"));
+            assertThat(card.select("img").attr("src"))
+                    .isEqualTo(card.select("a.picture").attr("href"));
         }
     }
 
@@ -57,20 +58,19 @@ class GalleryTest {
             Document picture = svg(BuiltSite.FOLDER.resolve("docs/gallery/" + name + "-maren-oddway.svg"));
             List<String> shown = picture.select("g.piece > title").eachText();
             assertThat(shown).as(name).isNotEmpty();
-            assertThat(picture.select("g.piece")).allSatisfy(p -> assertThat(p.select("path, line"))
-                    .as(name)
-                    .isNotEmpty());
+            assertThat(picture.select("g.piece"))
+                    .allSatisfy(p -> assertThat(p.select("path, line")).as(name).isNotEmpty());
             assertThat(picture.select("text").eachText()).as(name).containsExactlyElementsOf(shown);
             Matcher piece = PIECE.matcher(Files.readString(draft));
             List<String> written = new ArrayList<>();
             while (piece.find()) {
-                written.add(piece.group(2).replaceAll("(?<=[a-z])(?=[A-Z])|_", " ").toLowerCase(Locale.ROOT));
+                written.add(
+                        piece.group(2).replaceAll("(?<=[a-z])(?=[A-Z])|_", " ").toLowerCase(Locale.ROOT));
             }
             assertThat(written)
                     .as(name)
-                    .containsAll(shown.stream()
-                            .map(s -> s.toLowerCase(Locale.ROOT))
-                            .toList());
+                    .containsAll(
+                            shown.stream().map(s -> s.toLowerCase(Locale.ROOT)).toList());
         }
     }
 }

@@ -67,7 +67,8 @@ class MarkdownLinksTest {
                 if (!there.startsWith(BuiltSite.ROOT) || !Files.exists(there)) {
                     broken.add(place + " -> " + to);
                 } else if (hash >= 0) {
-                    String known = REPOSITORY.text(BuiltSite.ROOT.relativize(there).toString());
+                    String known =
+                            REPOSITORY.text(BuiltSite.ROOT.relativize(there).toString());
                     if (!anchors(known).contains(to.substring(hash + 1))) {
                         broken.add(place + " -> " + to + " (no such heading)");
                     }
@@ -91,8 +92,9 @@ class MarkdownLinksTest {
                     continue;
                 }
                 String to = Addresses.resolved(place, path);
-                List<String> found =
-                        REPOSITORY.isFolder(to) ? REPOSITORY.below(to, ".md") : to.endsWith(".md") ? List.of(to) : List.of();
+                List<String> found = REPOSITORY.isFolder(to)
+                        ? REPOSITORY.below(to, ".md")
+                        : to.endsWith(".md") ? List.of(to) : List.of();
                 for (String page : found) {
                     if (reached.add(page)) {
                         next.add(page);

@@ -54,7 +54,9 @@ class SiteInBrowserTest {
     }
 
     private static Optional<Path> onPath(String name) {
-        return Stream.of(Optional.ofNullable(System.getenv("PATH")).orElse("").split(Pattern.quote(File.pathSeparator), -1))
+        return Stream.of(Optional.ofNullable(System.getenv("PATH"))
+                        .orElse("")
+                        .split(Pattern.quote(File.pathSeparator), -1))
                 .map(folder -> Path.of(folder, name))
                 .filter(Files::isExecutable)
                 .findFirst();
