@@ -125,8 +125,8 @@ final class GalleryPicture {
     }
 
     private static boolean isGrain(Ink ink) {
-        return ink instanceof Ink.Stroke stroke && stroke.role() == Role.GRAIN
-                || ink instanceof Ink.Fill fill && fill.role() == Role.GRAIN;
+        return (ink instanceof Ink.Stroke stroke && stroke.role() == Role.GRAIN)
+                || (ink instanceof Ink.Fill fill && fill.role() == Role.GRAIN);
     }
 
     /** The way of the warp, beside the name and not through it. */

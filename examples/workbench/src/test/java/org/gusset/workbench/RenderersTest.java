@@ -101,7 +101,8 @@ class RenderersTest {
     }
 
     static Stream<String> worded() {
-        // Of a lay only the lines: measured, 0.0007 of its dots differ in its smallest letters, which are 2 mm high and less.
+        // Of a lay only the lines: measured, 0.0007 of its dots differ in its smallest letters, which are 2 mm high and
+        // less.
         return documents()
                 .filter(document -> !document.contains(", lay "))
                 .filter(document -> ALL || !document.endsWith("sheet"));

@@ -29,7 +29,26 @@ final class Crowd {
     private final List<Stretch> stretches = new ArrayList<>();
     private final List<Box> words = new ArrayList<>();
 
-    private record Stretch(Point from, Point to, double weight) {}
+    /** A straight stretch of a line, with the box of what may be near it. */
+    private record Stretch(Point from, Point to, double weight, double left, double right, double top, double bottom) {
+        /** A hair more than what is near, so that nothing is passed over for how it was rounded. */
+        private static final double REACH = NEAR + 1e-6;
+
+        Stretch(Point from, Point to, double weight) {
+            this(
+                    from,
+                    to,
+                    weight,
+                    Math.min(from.x(), to.x()) - REACH,
+                    Math.max(from.x(), to.x()) + REACH,
+                    Math.min(from.y(), to.y()) - REACH,
+                    Math.max(from.y(), to.y()) + REACH);
+        }
+
+        boolean mayBeNear(double x, double y) {
+            return x >= left && x <= right && y >= top && y <= bottom;
+        }
+    }
 
     Crowd(Box frame) {
         this.frame = frame;
@@ -109,6 +128,9 @@ final class Crowd {
     private double along(Point at, Vector way, double crossing) {
         double cost = 0;
         for (Stretch stretch : stretches) {
+            if (!stretch.mayBeNear(at.x(), at.y())) {
+                continue;
+            }
             Vector own = stretch.to.minus(stretch.from);
             double length = own.length();
             if (length < 1e-9) {
