@@ -12,6 +12,9 @@ import org.gusset.dsl.syntax.Words;
 
 /** Strings to words with holes. A hole is read on its own at its own place, so that a fault in it stays in it. */
 final class Texts {
+    /** Stands for a character that cannot be shown (Unicode, chapter 23.8). */
+    private static final int REPLACEMENT = 0xFFFD;
+
     private final Spans spans;
     private final Faults faults;
     private final int most;
@@ -101,12 +104,17 @@ final class Texts {
                 }
                 i = close + 1;
             } else {
-                plain.appendCodePoint(points[i]);
+                plain.appendCodePoint(shown(points[i]));
                 i++;
             }
         }
         if (plain.length() > 0) {
             parts.add(new Words.Text(plain.toString()));
         }
+    }
+
+    /** What cannot be seen would do something else where it is printed: move about on a terminal, or break a line of a list. */
+    private static int shown(int point) {
+        return point == '\t' ? ' ' : Character.isISOControl(point) ? REPLACEMENT : point;
     }
 }

@@ -51,6 +51,15 @@ class EdgeCasesTest {
         return ((Statement.Let) sound("let x = " + written).get(0)).value();
     }
 
+    /** Control characters of ISO/IEC 6429, which move about on a terminal; U+FFFD stands for what cannot be shown (Unicode, 23.8). */
+    @ParameterizedTest
+    @CsvSource({"1, FFFD", "1B, FFFD", "7F, FFFD", "90, FFFD", "9, 20", "20, 20", "E9, E9", "1F9F5, 1F9F5"})
+    void aTextHasNothingThatCannotBeSeen(String written, String shown) {
+        String text = "draft \"A" + Character.toString(Integer.parseInt(written, 16)) + "B\"";
+        Statement.Draft title = (Statement.Draft) sound(text).get(0);
+        assertThat(title.title().plain()).isEqualTo("A" + Character.toString(Integer.parseInt(shown, 16)) + "B");
+    }
+
     /** Amounts worked by hand with 1 in = 25.4 mm, 1 ft = 12 in, 1 yd = 3 ft (International yard and pound agreement, 1959). */
     @ParameterizedTest
     @CsvSource({
