@@ -46,7 +46,7 @@ async function open(address, options = {}) {
 
 async function axe(page, what) {
   await page.evaluate(axeSource);
-  const found = await page.evaluate(() => window.axe.run(document, {resultTypes: ['violations']}));
+  const found = await page.evaluate(() => window.axe.run(document, {preload: false, resultTypes: ['violations']}));
   const grave = found.violations
     .filter(v => v.impact === 'serious' || v.impact === 'critical')
     .map(v => v.id + ': ' + v.nodes.slice(0, 3).map(n => n.target.join(' ') + ' ' + n.failureSummary).join(' | '));
@@ -69,7 +69,7 @@ const looks = [
 const wanted = [
   ['SEW036', 'docs/diagnostics/SEW036.html'],
   ['print at true scale', 'docs/how-to/print-at-scale.html'],
-  ['printing', 'docs/how-to/print-at-scale.html'],
+  ['printing at true scale', 'docs/how-to/print-at-scale.html'],
   ['circle skirt', 'docs/how-to/circle-skirt.html'],
   ['cheat sheet', 'docs/reference/cheat-sheet.html'],
   ['unknowns', 'docs/reference/language.html#unknowns'],
@@ -139,11 +139,11 @@ async function checks() {
 
   {
     const {page, close} = await open('search.html', {javaScriptEnabled: false});
-    assert.ok(await page.getByText('needs a script').isVisible());
+    assert.ok(await page.locator('noscript p', {hasText: 'needs a script'}).isVisible());
     await page.locator('main a').first().click();
     assert.ok(page.url().endsWith('docs/index.html'));
     await page.locator('#menu summary', {hasText: 'Tutorial'}).click();
-    await page.locator('#menu a', {hasText: 'The back'}).click();
+    await page.locator('#menu a', {hasText: /^2\. The back$/}).click();
     assert.ok(page.url().endsWith('docs/tutorial/2-back.html'));
     await close();
     done('without a script all pages can be reached');
