@@ -42,8 +42,7 @@ class EveryBlockTest {
             Map.entry("reference/grammar.md", new Known(6, ITS_OWN_TEST)),
             Map.entry("reference/java-api.md", new Known(14, ITS_OWN_TEST)),
             Map.entry("reference/json.md", new Known(5, ITS_OWN_TEST)),
-            // Of files that only the reader has; and a message that is compared.
-            Map.entry("tutorial/2-back.md", new Known(1, ITS_OWN_TEST)),
+            // A message that is compared.
             Map.entry("tutorial/6-messages.md", new Known(1, ITS_OWN_TEST)));
 
     private static final Path DOCS = Page.root().resolve("docs");
