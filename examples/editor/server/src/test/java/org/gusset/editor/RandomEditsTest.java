@@ -31,11 +31,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * Whatever stands in a text, the server goes on: random edits of the shipped drafts, with a random question after each. There are 600,
+ * Whatever stands in a text, the server goes on: random edits of the shipped drafts, with a random question after each. There are 300,
  * or as many as {@code -Dgusset.editor.edits} says.
  */
 class RandomEditsTest {
-    private static final int EDITS = Integer.getInteger("gusset.editor.edits", 600);
+    private static final int EDITS = Integer.getInteger("gusset.editor.edits", 300);
     private static final long SEED = Long.getLong("gusset.editor.seed", 20261129);
     private static final Path DRAFTS = Path.of(System.getProperty("gusset.root", "../../.."), "examples", "drafts");
     private static final List<String> SCRAPS = List.of(
