@@ -28,7 +28,8 @@ public enum ClothCode implements Code {
             Severity.WARNING,
             "`{cloth}` is to be matched at {point}, and its pattern has no repeat that is told."),
     JOINS_TAKE_ALL(
-            "CLO009", Severity.ERROR, "{piece} is longer than `{cloth}` allows, and joins would take up all of it.");
+            "CLO009", Severity.ERROR, "{piece} is longer than `{cloth}` allows, and joins would take up all of it."),
+    TOO_MUCH("LIM306", Severity.ERROR, "{count} pieces are cut from `{cloth}`; laying them takes more than {most}.");
 
     private final String id;
     private final Severity severity;

@@ -19,14 +19,14 @@ final class ClothLaying {
     private final SectionPacking packing;
     private final Map<Object, Optional<Packed>> known = new LinkedHashMap<>();
 
-    ClothLaying(LayCloth cloth, LayOptions options, List<Wanted> wanted) {
+    ClothLaying(LayCloth cloth, LayOptions options, List<Wanted> wanted, Effort effort) {
         this.cloth = cloth;
         this.options = options;
         this.arranging = new Arranging(cloth, options, wanted);
-        this.packing = new SectionPacking(cloth, options, Stripes.of(cloth, wanted));
+        this.packing = new SectionPacking(cloth, options, Stripes.of(cloth, wanted), effort);
     }
 
-    /** All that could be packed; empty if something fits on no arrangement. */
+    /** All that could be packed; empty if something fits on no arrangement, or none within the effort. */
     List<Laid> all() {
         List<Laid> all = new ArrayList<>();
         for (Arrangement arrangement : arranging.all()) {

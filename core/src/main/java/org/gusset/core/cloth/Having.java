@@ -23,6 +23,9 @@ public final class Having {
     /** So many changes are told at the most. */
     private static final int MOST = 6;
 
+    /** All changes together may take so many times the steps that one plan may take. */
+    private static final int SHARE = 5;
+
     /** Of hems and strips this share is kept when they are made less. */
     private static final double[] SHARES = {0.75, 0.5};
 
@@ -39,6 +42,7 @@ public final class Having {
     private final Drawing drawing;
     private final LayCloth cloth;
     private final boolean first;
+    private final Effort effort;
 
     /**
      * Asks for one cloth of a drawing.
@@ -55,6 +59,7 @@ public final class Having {
         this.drawing = drawing;
         this.cloth = cloth;
         this.first = first;
+        this.effort = new Effort(SHARE * planner.options().most());
     }
 
     /**
@@ -88,7 +93,8 @@ public final class Having {
     }
 
     private Optional<LayPlan> planned(LayPlanner with, LayCloth of, Trial trial) {
-        return with.plan(drawing.draft(), drawing.pieces(), of, first, trial, 1).value();
+        return with.plan(drawing.draft(), drawing.pieces(), of, first, trial, 1, effort)
+                .value();
     }
 
     private boolean add(List<HaveAnswer.Change> changes, Phrase words, Optional<LayPlan> plan) {
@@ -230,7 +236,8 @@ public final class Having {
                 if (!changed.proved()) {
                     break;
                 }
-                Optional<LayPlan> plan = planner.plan(changed.draft(), changed.pieces(), cloth, first, Trial.NONE, 1)
+                Optional<LayPlan> plan = planner.plan(
+                                changed.draft(), changed.pieces(), cloth, first, Trial.NONE, 1, effort)
                         .value();
                 Phrase words = Phrase.of(
                         "lay.change.choice",

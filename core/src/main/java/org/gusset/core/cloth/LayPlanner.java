@@ -24,6 +24,9 @@ import org.gusset.core.pattern.Piece;
  * and of those that cost the same the one that is asked for. The same drawing, options and rounds give the same plan.
  */
 public final class LayPlanner {
+    /** So many pieces are laid on one cloth at the most. */
+    private static final int MOST_CUTS = 2_000;
+
     private final LayOptions options;
     private final LaySearch search;
 
@@ -86,9 +89,10 @@ public final class LayPlanner {
                 }
             }
         }
+        Effort effort = new Effort(options.most());
         for (int i = 0; i < cloths.size(); i++) {
-            Outcome<LayPlan> plan =
-                    plan(drawing.draft(), drawing.pieces(), cloths.get(i), i == 0, Trial.NONE, cloths.size() - i);
+            Outcome<LayPlan> plan = plan(
+                    drawing.draft(), drawing.pieces(), cloths.get(i), i == 0, Trial.NONE, cloths.size() - i, effort);
             told.addAll(plan.diagnostics());
             plan.value().ifPresent(plans::add);
         }
@@ -101,7 +105,14 @@ public final class LayPlanner {
     }
 
     /** A plan for the same drawing and one cloth, with a change of its pieces. */
-    Outcome<LayPlan> plan(Draft draft, List<Piece> pieces, LayCloth cloth, boolean first, Trial trial, int clothsLeft) {
+    Outcome<LayPlan> plan(
+            Draft draft,
+            List<Piece> pieces,
+            LayCloth cloth,
+            boolean first,
+            Trial trial,
+            int clothsLeft,
+            Effort effort) {
         CutReading reading = new CutReading(draft, cloth, options);
         CutReading.Belongs belongs =
                 (piece, cut) -> cut.cloth().map(c -> c.equals(cloth.name())).orElse(first);
@@ -111,6 +122,11 @@ public final class LayPlanner {
             if (told.isEmpty()) {
                 told.add(Diagnostic.of(ClothCode.NO_CUTS, Place.named(cloth.name()), "cloth", cloth.name()));
             }
+            return Outcome.none(told);
+        }
+        long cuts = wanted.stream().mapToLong(Wanted::copies).sum();
+        if (cuts > MOST_CUTS) {
+            told.add(tooMuch(cloth, cuts, MOST_CUTS + " pieces"));
             return Outcome.none(told);
         }
         told.addAll(Stripes.unmatched(cloth, wanted));
@@ -126,10 +142,14 @@ public final class LayPlanner {
                     .with(Hint.of("cloth.nap", "Fold it lengthwise, or lay it open.")));
             return Outcome.none(told);
         }
-        ClothLaying laying = new ClothLaying(cloth, options, wanted);
+        ClothLaying laying = new ClothLaying(cloth, options, wanted, effort);
         List<Laid> all = laying.all();
         if (all.isEmpty()) {
-            told.addAll(tooWide(laying, cloth));
+            if (effort.spent()) {
+                told.add(tooMuch(cloth, cuts, effort.most() + " steps"));
+            } else {
+                told.addAll(tooWide(laying, cloth));
+            }
             return Outcome.none(told);
         }
         boolean bias = wanted.stream().anyMatch(w -> w.shape().oneHand());
@@ -139,30 +159,46 @@ public final class LayPlanner {
             for (int more = 1; more <= 3; more++) {
                 List<Wanted> other =
                         new CutReading(draft, cloth, options).read(pieces, belongs, trial.withBiasLengths(more));
-                List<Laid> shorter = new ClothLaying(cloth, options, other).all();
+                List<Laid> shorter = new ClothLaying(cloth, options, other, effort).all();
                 if (shortest(shorter) < shortest(all) - 1e-6) {
                     all = shorter;
                     best = other;
                 }
             }
         }
-        return Outcome.of(chosen(cloth, best, all, clothsLeft), told);
+        return Outcome.of(chosen(cloth, best, all, clothsLeft, effort), told);
+    }
+
+    private static Diagnostic tooMuch(LayCloth cloth, long cuts, String most) {
+        return Diagnostic.of(
+                        ClothCode.TOO_MUCH,
+                        Place.named(cloth.name()),
+                        "cloth",
+                        cloth.name(),
+                        "count",
+                        cuts,
+                        "most",
+                        most)
+                .with(Hint.of("cloth.fewer", "Plan fewer pieces at once, or outlines of fewer corners."));
     }
 
     private static double shortest(List<Laid> all) {
         return all.stream().mapToDouble(Laid::length).min().orElse(Double.POSITIVE_INFINITY);
     }
 
-    private LayPlan chosen(LayCloth cloth, List<Wanted> wanted, List<Laid> all, int clothsLeft) {
+    private LayPlan chosen(LayCloth cloth, List<Wanted> wanted, List<Laid> all, int clothsLeft, Effort effort) {
         double area = wanted.stream().mapToDouble(Wanted::area).sum();
         List<Laid> improved = search.improved(all, clothsLeft * (cloth.oneWay() ? 2 : 1));
         Optional<Double> withoutNap = Optional.empty();
         Laid taken = taken(cloth, improved);
         if (cloth.oneWay()) {
             LayCloth plain = cloth.withOneWay(false);
-            List<Laid> free = search.improved(new ClothLaying(plain, options, wanted).all(), clothsLeft * 2 - 1);
+            List<Laid> free =
+                    search.improved(new ClothLaying(plain, options, wanted, effort).all(), clothsLeft * 2 - 1);
             // What is laid with the nap in mind can be cut without one.
-            withoutNap = Optional.of(Math.min(shortest(free), taken.length()));
+            withoutNap = Optional.of(shortest(free))
+                    .filter(Double::isFinite)
+                    .map(length -> Math.min(length, taken.length()));
         }
         return new LayPlan(cloth, taken.sections(), area, compared(cloth, improved, taken), withoutNap, options.sale());
     }

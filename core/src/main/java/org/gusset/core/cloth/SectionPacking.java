@@ -20,14 +20,16 @@ final class SectionPacking {
     private final LayCloth cloth;
     private final LayOptions options;
     private final Stripes stripes;
+    private final Effort effort;
 
-    SectionPacking(LayCloth cloth, LayOptions options, Stripes stripes) {
+    SectionPacking(LayCloth cloth, LayOptions options, Stripes stripes, Effort effort) {
         this.cloth = cloth;
         this.options = options;
         this.stripes = stripes;
+        this.effort = effort;
     }
 
-    /** The section packed; empty if something fits nowhere. */
+    /** The section packed; empty if something fits nowhere, or it takes more than the effort that is left. */
     Optional<Packed> pack(Folding folding, List<Lot> lots) {
         double width = Arranging.width(folding, cloth);
         if (folding == Folding.TO_MIDDLE) {
@@ -42,6 +44,9 @@ final class SectionPacking {
         List<Item> items =
                 lots.stream().map(l -> l.item(folding, cloth, options, stripes)).toList();
         Strip strip = new Strip(width, items, options.gap());
+        if (!effort.take(strip)) {
+            return Optional.empty();
+        }
         return Packer.first(strip).map(packing -> new Packed.Side(folding, lots, strip, packing, from, flipped));
     }
 

@@ -22,6 +22,11 @@ record Wanted(LayShape shape, int plain, int mirrored, int whole) {
     }
 
     Wanted plus(Wanted more) {
-        return new Wanted(shape, plain + more.plain, mirrored + more.mirrored, whole + more.whole);
+        return new Wanted(shape, sum(plain, more.plain), sum(mirrored, more.mirrored), sum(whole, more.whole));
+    }
+
+    /** Far more than is ever laid stands for whatever is more, so that all three together are still a number. */
+    private static int sum(int one, int other) {
+        return (int) Math.min(Integer.MAX_VALUE / 3, (long) one + other);
     }
 }

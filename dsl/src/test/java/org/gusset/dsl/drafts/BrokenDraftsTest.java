@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
  * {@code -Dgusset.random.seed} is the first seed.
  */
 class BrokenDraftsTest {
-    private static final int COUNT = Integer.getInteger("gusset.random.drafts", 300);
+    private static final int COUNT = Integer.getInteger("gusset.random.drafts", 200);
     private static final long FIRST = Long.getLong("gusset.random.seed", 1L);
     private static final Measurements BODY = Drafts.body(
             "girth",

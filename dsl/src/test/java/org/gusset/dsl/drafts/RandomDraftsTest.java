@@ -19,11 +19,11 @@ import org.gusset.dsl.format.Laid;
 import org.junit.jupiter.api.Test;
 
 /**
- * Random legal drafts: laid out, read, evaluated and evaluated anew. 300 of them unless {@code -Dgusset.random.drafts=10000} says
+ * Random legal drafts: laid out, read, evaluated and evaluated anew. 200 of them unless {@code -Dgusset.random.drafts=10000} says
  * otherwise; {@code -Dgusset.random.seed} is the first seed.
  */
 class RandomDraftsTest {
-    private static final int COUNT = Integer.getInteger("gusset.random.drafts", 300);
+    private static final int COUNT = Integer.getInteger("gusset.random.drafts", 200);
     private static final long FIRST = Long.getLong("gusset.random.seed", 1L);
 
     @Test

@@ -10,9 +10,16 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
+import org.gusset.core.cloth.LayCheck;
+import org.gusset.core.cloth.LayCloth;
+import org.gusset.core.cloth.LayOptions;
+import org.gusset.core.cloth.LayPlan;
+import org.gusset.core.cloth.LayPlanner;
+import org.gusset.core.cloth.LaySearch;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.draft.Choices;
@@ -95,6 +102,7 @@ final class EveryRoad {
                 .map(scene -> Svg.write(scene, StyleTable.drafting()))
                 .toList());
         json(DrawingJson.of(drawing));
+        List<Diagnostic> lays = laid(drawing, options);
         List<Diagnostic> explained = drawing.explained(LengthStyle.INCHES);
         PageOptions paper = PageOptions.of(Paper.parse("A4").orThrow());
         Outcome<List<Page>> pages = Pages.of(SheetContent.of(drawing), options, paper);
@@ -102,9 +110,11 @@ final class EveryRoad {
             PdfPages.of(drawing.title(), pages.value().get(), StyleTable.drafting());
         }
         List<Diagnostic> also = new ArrayList<>(pages.diagnostics());
-        Stream.concat(
+        Stream.of(
                         drawing.diagnostics().stream().filter(d -> d.code().id().equals("LIM302")),
-                        explained.stream().filter(d -> d.code().id().equals("LIM207")))
+                        explained.stream().filter(d -> d.code().id().equals("LIM207")),
+                        lays.stream().filter(d -> d.code().id().equals("LIM306")))
+                .flatMap(all -> all)
                 .forEach(also::add);
         return also.isEmpty()
                 ? ""
@@ -114,6 +124,20 @@ final class EveryRoad {
                                 also.stream()
                                         .map(d -> HostileInput.page(d.code().id()))
                                         .toList());
+    }
+
+    /** Plans at once on the cloths that the draft tells, or on one for all. */
+    private static List<Diagnostic> laid(Drawing drawing, SheetOptions options) {
+        List<LayCloth> told = LayPlanner.cloths(drawing);
+        List<LayCloth> cloths = told.isEmpty() ? List.of(LayCloth.of("shell", 1400)) : told;
+        Outcome<List<LayPlan>> plans = new LayPlanner(LayOptions.defaults(), LaySearch.none()).plan(drawing, cloths);
+        plans.value().orElse(List.of()).forEach(plan -> {
+            assertThat(LayCheck.faults(
+                            drawing, plan, LayOptions.defaults(), plan.cloth().equals(cloths.get(0))))
+                    .isEmpty();
+            documents(List.of(Svg.lay(drawing, plan, Optional.empty(), options)));
+        });
+        return plans.diagnostics();
     }
 
     private static void json(String json) {

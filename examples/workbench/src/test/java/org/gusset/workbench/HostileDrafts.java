@@ -163,7 +163,7 @@ final class HostileDrafts {
                 draft("60 unknowns in one solve", codes("GEO206"), unknowns(60)),
                 draft(
                         "a strip of 900 m from a cloth of 1 mm",
-                        "drawn, but " + HostileInput.page("LIM303"),
+                        "drawn, but " + HostileInput.page("LIM303") + ", " + HostileInput.page("LIM306"),
                         "cloth c wide 1 mm\nstrip S long 900 m wide 1 mm { allow 0.1 mm cut 10000 from c }\n"),
                 draft(
                         "a piece of 900 m by 900 m on A4",

@@ -13,6 +13,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.gusset.core.cloth.LayOptions;
 import org.gusset.core.measure.Measurements;
 import org.gusset.core.measure.Quantity;
 import org.gusset.dsl.Bound;
@@ -112,6 +113,9 @@ class HostileInputsTest {
         }
         rows.add("| `PageOptions.most` | Pages over which the pieces are spread | " + number(PageOptions.USUAL_MOST)
                 + " |  | " + HostileInput.page("LIM303") + ", " + HostileInput.page("LIM304") + " |");
+        rows.add(
+                "| `LayOptions.most` | Steps of the plans at once of one drawing, all its cloths and ways of folding together | "
+                        + number(LayOptions.USUAL_MOST) + " |  | " + HostileInput.page("LIM306") + " |");
         SafetyPage.holds("bounds", rows);
     }
 

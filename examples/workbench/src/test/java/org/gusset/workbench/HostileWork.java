@@ -7,7 +7,11 @@ import static org.gusset.workbench.HostileDrafts.square;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import org.gusset.core.cloth.LayOptions;
+import org.gusset.core.cloth.LayPlanner;
+import org.gusset.core.cloth.LaySearch;
 import org.gusset.core.draft.Choices;
+import org.gusset.core.draft.Drawing;
 import org.gusset.core.measure.Measurements;
 import org.gusset.dsl.Gusset;
 import org.gusset.dsl.Source;
@@ -28,7 +32,7 @@ final class HostileWork {
         return List.of(
                 draft(
                         "240 strips, each cut 100 times",
-                        "drawn, but " + page("LIM303"),
+                        "drawn, but " + page("LIM303") + ", " + page("LIM306"),
                         lines(
                                 240,
                                 i -> "strip S" + i + " long 1 m wide 5 cm { allow 1 cm\n" + "cut 1\n".repeat(100)
@@ -88,7 +92,7 @@ final class HostileWork {
                                         i -> "seam s" + i + " = A" + i % 100 + ".ab to A" + (i + 1) % 100 + ".bc")),
                 draft(
                         "300 seams of all edges of pieces that are cut 1,000 times",
-                        page("LIM206"),
+                        page("LIM206") + ", but " + page("LIM306"),
                         lines(
                                         4,
                                         i -> square("A" + i, lines(50, k -> "  notch ab at " + (k + 1) + "%"))
@@ -104,7 +108,32 @@ final class HostileWork {
                                 + lines(
                                         300,
                                         i -> "seam s" + i + " = A" + i % 240 + ".ab to A" + (i * 7 + 1) % 240 + ".bc")),
-                nest());
+                nest(),
+                lay(
+                        "a square that is cut 10,000 times, laid on cloth",
+                        page("LIM306"),
+                        square("A", "").replace("cut 1\n", "cut 10000\n")),
+                lay(
+                        "5 stars of 300 lines with deep notches between, laid on cloth",
+                        page("LIM306"),
+                        lines(5, i -> star("A" + i, 10, 30))),
+                lay(
+                        "a strip of 900 m on the bias, cut 1,000 times, laid on cloth in joined lengths",
+                        page("LIM306"),
+                        "strip S long 900 m wide 1 cm on bias { allow 0 cm\n cut 1000 from shell }\n"));
+    }
+
+    private static HostileInput lay(String what, String gets, String pieces) {
+        String text = HostileDrafts.TITLE + "cloth shell wide 140 cm\n" + pieces;
+        return new HostileInput(what, gets, () -> {
+            Drawing drawing = Gusset.compile(Source.of("first", text))
+                    .orThrow()
+                    .evaluate(Measurements.of("Pip Thistlewick"), Choices.none())
+                    .orThrow();
+            return HostileInput.errors(new LayPlanner(LayOptions.defaults(), LaySearch.none())
+                    .plan(drawing, LayPlanner.cloths(drawing))
+                    .diagnostics());
+        });
     }
 
     private static HostileInput nest() {
@@ -132,6 +161,13 @@ final class HostileWork {
                                 i -> "  slash from (on " + from + " at " + (i % 90 + 1) + " mm) to (on " + to
                                         + " at 50%) spread 0.01 mm")
                         + CUT);
+    }
+
+    /** A ring whose every other corner lies at half the way. */
+    private static String star(String name, int edges, int lines) {
+        return ring(name, edges, lines, "")
+                .replace("by 403 mm", "by 360 mm")
+                .replace("allow 1 cm", "allow 1 mm\n  grain from origin to (origin right 10 cm)");
     }
 
     /** A round piece of some edges with some lines each. */

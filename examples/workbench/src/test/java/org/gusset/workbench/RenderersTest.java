@@ -25,7 +25,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Documents as three renderers of different make draw them, dot for dot. The smock's and one with long arcs in the normal run; the sheet
+ * Documents as three renderers of different make draw them, dot for dot. The smock's pages and a sheet with long arcs in the normal run; the sheet
  * of every shipped draft too with {@code -Dgusset.pictures.all=true}, which also writes the pictures of each two laid over each other to
  * {@code target/pictures}, as a failure does.
  */
@@ -66,7 +66,6 @@ class RenderersTest {
 
     static Stream<String> documents() {
         Stream<String> some = Stream.of(
-                "smock.gusset, sheet",
                 "half-circle-skirt.gusset, sheet",
                 "smock.gusset, page 1-1",
                 "smock.gusset, tile",

@@ -23,6 +23,21 @@ final class Rings {
         return twice / 2;
     }
 
+    /** How many corners point inward. */
+    static int inward(List<Point> ring) {
+        double side = Math.signum(signedArea(ring));
+        int n = ring.size();
+        int count = 0;
+        for (int i = 0; i < n; i++) {
+            Point a = ring.get(i);
+            Point b = ring.get((i + 1) % n);
+            Point c = ring.get((i + 2) % n);
+            double turn = (b.x() - a.x()) * (c.y() - b.y()) - (b.y() - a.y()) * (c.x() - b.x());
+            count += turn * side < 0 ? 1 : 0;
+        }
+        return count;
+    }
+
     static void requireSimple(String name, List<Point> ring) {
         if (ring.size() < 3) {
             throw new IllegalArgumentException("the ring of " + name + " needs three points: " + ring.size());

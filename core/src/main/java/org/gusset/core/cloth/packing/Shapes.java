@@ -28,7 +28,7 @@ final class Shapes {
 
     private final List<List<Convex>> parts = new ArrayList<>();
     /** No-fit polygons are kept up to so many planes, some hundred megabytes; beyond that all are dropped, and made again when asked for. */
-    private static final long MOST_PLANES = 4_000_000;
+    static final long MOST_PLANES = 4_000_000;
 
     private final AtomicReferenceArray<@Nullable NoFit> noFits;
     private final AtomicLong planes = new AtomicLong();

@@ -13,13 +13,14 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 
 class PackerTest {
+    private static final int STRIPS = Integer.getInteger("gusset.strips", 500);
     private static final Search SHORT = Search.defaults().withRounds(2);
 
-    /** Two thousand small strips: nothing overlaps, nothing lies outside, nothing is left out, and the plan never grows. */
+    /** Small strips, 500 unless {@code -Dgusset.strips=N} says otherwise: nothing overlaps, nothing lies outside, nothing is left out, and the plan never grows. */
     @Test
-    void neverUnsoundOnTwoThousandRandomStrips() {
+    void neverUnsoundOnRandomStrips() {
         int shorter = 0;
-        for (long seed = 1; seed <= 2000; seed++) {
+        for (long seed = 1; seed <= STRIPS; seed++) {
             Strip strip = StripBox.random(100_000 + seed);
             Packing first = Packer.first(strip).orElseThrow();
             AtomicInteger asked = new AtomicInteger();
@@ -32,7 +33,7 @@ class PackerTest {
             assertThat(packing.length()).isLessThanOrEqualTo(first.length());
             shorter += packing.length() < first.length() ? 1 : 0;
         }
-        assertThat(shorter).isGreaterThan(100);
+        assertThat(shorter).isGreaterThan(STRIPS / 20);
     }
 
     /**
