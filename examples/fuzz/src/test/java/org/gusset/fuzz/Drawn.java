@@ -4,6 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.gusset.core.check.Finding;
+import org.gusset.core.cloth.LayCheck;
+import org.gusset.core.cloth.LayCloth;
+import org.gusset.core.cloth.LayOptions;
+import org.gusset.core.cloth.LayPlan;
+import org.gusset.core.cloth.LayPlanner;
+import org.gusset.core.cloth.LaySearch;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.draft.Choices;
@@ -37,6 +43,8 @@ final class Drawn {
                     .withCalls(2000)
                     .withRow(200)
                     .withTrials(2000));
+
+    private static final LayOptions LAY = LayOptions.defaults().withMost(50_000_000);
 
     private static final PageOptions A4 = PageOptions.of(Paper.parse("A4").orThrow());
 
@@ -73,6 +81,23 @@ final class Drawn {
         }
         if (!Must.SEEKING || turn == 3) {
             documents(drawing);
+        }
+        if (!Must.SEEKING || turn == 4) {
+            lays(drawing);
+        }
+    }
+
+    /** Plans on the cloths that the draft tells, or on one for all, each judged by counting copies and by two ways of finding overlaps. */
+    private static void lays(Drawing drawing) {
+        List<LayCloth> told = LayPlanner.cloths(drawing);
+        List<LayCloth> cloths = told.isEmpty() ? List.of(LayCloth.of("shell", 1400)) : told;
+        Outcome<List<LayPlan>> plans = new LayPlanner(LAY, LaySearch.none()).plan(drawing, cloths);
+        Judge.messages(plans.diagnostics());
+        for (LayPlan plan : plans.value().orElse(List.of())) {
+            List<String> faults =
+                    LayCheck.faults(drawing, plan, LAY, plan.cloth().equals(cloths.get(0)));
+            Must.hold(faults.isEmpty(), () -> "a lay that cannot be cut: " + faults);
+            SvgJudge.document(Svg.lay(drawing, plan, Optional.empty(), SheetOptions.defaults()));
         }
     }
 
