@@ -80,6 +80,11 @@ final class Crowd {
 
     /** What words in a box cost; {@link #FORBIDDEN} or more outside the frame or on other words. */
     double cost(Box box) {
+        return cost(box, FORBIDDEN);
+    }
+
+    /** The same, or something above the limit if it costs more than that. */
+    double cost(Box box, double limit) {
         if (!within(box)) {
             return FORBIDDEN;
         }
@@ -95,6 +100,9 @@ final class Crowd {
             double inside = inside(stretch, clear);
             if (inside >= 0) {
                 cost += stretch.weight * (1 + inside / 4);
+                if (cost > limit) {
+                    return cost;
+                }
             }
         }
         return cost;
@@ -102,6 +110,11 @@ final class Crowd {
 
     /** What an arrow or leader costs that runs straight or bent: it may cross lines, but not run along them nor over words. */
     double cost(Path line, double crossing) {
+        return cost(line, crossing, FORBIDDEN);
+    }
+
+    /** The same, or something above the limit if it costs more than that. */
+    double cost(Path line, double crossing, double limit) {
         double cost = 0;
         List<Point> points = line.flatten(FLATTENING);
         for (int i = 1; i < points.size(); i++) {
@@ -121,6 +134,9 @@ final class Crowd {
         for (int i = 1; i < count; i++) {
             double s = line.length() * i / count;
             cost += along(line.at(s), line.tangent(s), crossing);
+            if (cost > limit) {
+                return cost;
+            }
         }
         return cost;
     }

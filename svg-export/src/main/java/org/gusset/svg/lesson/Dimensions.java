@@ -110,7 +110,8 @@ final class Dimensions {
             if (arrow.isEmpty()) {
                 continue;
             }
-            double cost = crowd.cost(arrow.get(), 0.006) + Math.abs(offset) * 0.8;
+            double least = best == null ? Crowd.FORBIDDEN : best.cost();
+            double cost = crowd.cost(arrow.get(), 0.006, least) + Math.abs(offset) * 0.8;
             if (isShort(arrow.get())) {
                 for (Path tail : tails(arrow.get())) {
                     cost += crowd.cost(tail, 0.006);
@@ -120,17 +121,22 @@ final class Dimensions {
                 cost += crowd.cost(Path.line(own.start(), arrow.get().start()), 0.015) * 0.5;
                 cost += crowd.cost(Path.line(own.end(), arrow.get().end()), 0.015) * 0.5;
             }
-            if (cost >= Crowd.FORBIDDEN || (best != null && cost >= best.cost())) {
+            if (cost >= least) {
                 continue;
             }
             for (Spot spot : spots(arrow.get())) {
+                double limit = best == null ? Crowd.FORBIDDEN : best.cost();
                 Box box = words.beside(spot.at(), spot.way(), spot.gap());
-                double all = cost + crowd.cost(box) + spot.dislike() + spot.gap() * 0.7 + own(box, arrow.get());
+                double all = cost + crowd.cost(box, limit) + spot.dislike() + spot.gap() * 0.7;
+                if (all >= limit) {
+                    continue;
+                }
+                all += own(box, arrow.get());
                 if (spot.led()) {
                     Path leader = Path.line(spot.at(), spot.at().plus(spot.way().times(spot.gap())));
-                    all += 2 + crowd.cost(leader, 0.08);
+                    all += 2 + crowd.cost(leader, 0.08, limit);
                 }
-                if (all < Crowd.FORBIDDEN && (best == null || all < best.cost())) {
+                if (all < limit) {
                     best = new Option(arrow.get(), offset, box, spot, all);
                 }
             }

@@ -1,6 +1,7 @@
 package org.gusset.svg.lesson;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.gusset.core.geometry.Box;
 import org.gusset.core.geometry.Path;
@@ -8,6 +9,7 @@ import org.gusset.core.geometry.Point;
 import org.gusset.core.geometry.Vector;
 import org.gusset.svg.scene.Ink;
 import org.gusset.svg.scene.Role;
+import org.jspecify.annotations.Nullable;
 
 /** Finds places for names beside points and lines: on no other words, on as little else as can be, led to where they belong if far. */
 final class Naming {
@@ -33,78 +35,97 @@ final class Naming {
         this.middle = middle;
     }
 
-    private record Option(Box box, Point at, double gap, double cost) {}
+    private record Option(Box box, Point at, double gap, double cost, int number) {}
+
+    /** A place that is looked at: beside a point, so far off, and how much it is disliked whatever stands there. */
+    private record Place(Point at, Vector way, double gap, double dislike, int number) {}
 
     /** The words beside a point, with a leader if need be; nothing if there is no room at all. */
     List<Ink> atPoint(Lettered words, Point point) {
-        List<Option> options = new ArrayList<>();
+        List<Place> places = new ArrayList<>();
         Vector out = point.minus(middle);
         for (double gap : GAPS) {
             for (int i = 0; i < DIRECTIONS; i++) {
                 Vector way = Vector.atAngle(360.0 * i / DIRECTIONS);
                 double inward = out.length() < 1 ? 0 : 1 - way.dot(out.unit());
-                option(words, point, way, gap, inward * 0.8 + gap * 0.7, options);
+                places.add(new Place(point, way, gap, inward * 0.8 + gap * 0.7, places.size()));
             }
         }
-        return set(words, point, options);
+        return set(words, point, places);
     }
 
     /** The words beside a line. */
     List<Ink> atLine(Lettered words, Path line) {
-        List<Option> options = new ArrayList<>();
+        List<Place> places = new ArrayList<>();
         for (double place : PLACES) {
             double s = line.length() * place;
             Point at = line.at(s);
             Vector left = line.tangent(s).left();
             for (Vector way : List.of(left, left.opposite())) {
                 for (double gap : GAPS) {
-                    option(words, at, way, gap, Math.abs(place - 0.5) * 3 + gap * 0.7, options);
+                    places.add(new Place(at, way, gap, Math.abs(place - 0.5) * 3 + gap * 0.7, places.size()));
                 }
             }
         }
         Point half = line.at(line.length() / 2);
         for (double gap : GAPS) {
             for (int i = 0; i < DIRECTIONS; i++) {
-                option(words, half, Vector.atAngle(360.0 * i / DIRECTIONS), gap, ASKEW + gap * 0.7, options);
+                places.add(
+                        new Place(half, Vector.atAngle(360.0 * i / DIRECTIONS), gap, ASKEW + gap * 0.7, places.size()));
             }
         }
-        return set(words, half, options);
+        return set(words, half, places);
     }
 
-    private void option(Lettered words, Point at, Vector way, double gap, double dislike, List<Option> options) {
-        Box box = words.beside(at, way, gap);
-        double cost = crowd.cost(box) + dislike;
-        if (gap > LED && cost < Crowd.FORBIDDEN) {
-            cost += 3 + Math.min(CROSSED, crowd.cost(leader(at, box), 0.08));
+    /** The place that costs least, the first of those that cost the same. What is liked best is looked at first, so that few are. */
+    private @Nullable Option beside(Lettered words, List<Place> places) {
+        places.sort(Comparator.comparingDouble(Place::dislike));
+        Option best = null;
+        for (Place place : places) {
+            double limit = best == null ? Crowd.FORBIDDEN : best.cost();
+            if (place.dislike() > limit) {
+                break;
+            }
+            Box box = words.beside(place.at(), place.way(), place.gap());
+            double cost = crowd.cost(box, limit) + place.dislike();
+            if (place.gap() > LED && cost < Crowd.FORBIDDEN && cost <= limit) {
+                cost += 3 + Math.min(CROSSED, crowd.cost(leader(place.at(), box), 0.08, CROSSED));
+            }
+            if (cost < Crowd.FORBIDDEN
+                    && (best == null
+                            || cost < best.cost()
+                            || (cost == best.cost() && place.number() < best.number()))) {
+                best = new Option(box, place.at(), place.gap(), cost, place.number());
+            }
         }
-        if (cost < Crowd.FORBIDDEN) {
-            options.add(new Option(box, at, gap, cost));
-        }
+        return best;
     }
 
     /** Anywhere in the frame, the nearer the better. */
-    private void anywhere(Lettered words, Point at, List<Option> options) {
+    private @Nullable Option anywhere(Lettered words, Point at) {
+        Option best = null;
         Box frame = crowd.frame();
         for (double x = frame.left() + words.width() / 2; x <= frame.right() - words.width() / 2; x += GRID) {
             for (double y = frame.top() + words.height() / 2; y <= frame.bottom() - words.height() / 2; y += GRID) {
                 Box box = words.box(new Point(x, y));
                 double gap = at.distance(new Point(x, y));
-                double cost = crowd.cost(box);
-                if (cost < Crowd.FORBIDDEN) {
-                    cost += gap * 0.7 + Math.min(CROSSED, crowd.cost(leader(at, box), 0.08));
-                    options.add(new Option(box, at, gap, cost));
+                double limit = best == null ? Crowd.FORBIDDEN : best.cost();
+                double cost = gap * 0.7 > limit ? Crowd.FORBIDDEN : crowd.cost(box, limit);
+                if (cost < Crowd.FORBIDDEN && cost <= limit) {
+                    cost += gap * 0.7 + Math.min(CROSSED, crowd.cost(leader(at, box), 0.08, CROSSED));
+                    if (best == null || cost < best.cost()) {
+                        best = new Option(box, at, gap, cost, 0);
+                    }
                 }
             }
         }
+        return best;
     }
 
-    private List<Ink> set(Lettered words, Point at, List<Option> options) {
-        if (options.isEmpty()) {
-            anywhere(words, at, options);
-        }
-        Option best = null;
-        for (Option option : options) {
-            best = best == null || option.cost() < best.cost() ? option : best;
+    private List<Ink> set(Lettered words, Point at, List<Place> places) {
+        Option best = beside(words, places);
+        if (best == null) {
+            best = anywhere(words, at);
         }
         if (best == null) {
             return List.of();
