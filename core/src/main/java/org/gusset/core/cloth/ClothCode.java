@@ -28,7 +28,8 @@ public enum ClothCode implements Code {
             Severity.WARNING,
             "`{cloth}` is to be matched at {point}, and its pattern has no repeat that is told."),
     JOINS_TAKE_ALL(
-            "CLO009", Severity.ERROR, "{piece} is longer than `{cloth}` allows, and joins would take up all of it.");
+            "CLO009", Severity.ERROR, "{piece} is longer than `{cloth}` allows, and joins would take up all of it."),
+    NO_LAY("CLO010", Severity.ERROR, "What is cut of `{cloth}` finds no place on it {how}.");
 
     private final String id;
     private final Severity severity;

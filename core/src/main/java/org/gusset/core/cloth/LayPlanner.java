@@ -129,7 +129,8 @@ public final class LayPlanner {
         ClothLaying laying = new ClothLaying(cloth, options, wanted);
         List<Laid> all = laying.all();
         if (all.isEmpty()) {
-            told.addAll(tooWide(laying, cloth));
+            List<Diagnostic> wide = tooWide(laying, cloth);
+            told.addAll(wide.isEmpty() ? List.of(noLay(cloth)) : wide);
             return Outcome.none(told);
         }
         boolean bias = wanted.stream().anyMatch(w -> w.shape().oneHand());
@@ -189,6 +190,20 @@ public final class LayPlanner {
                     words.toString(), now, (a, b) -> a.taken() || (!b.taken() && a.length() <= b.length()) ? a : b);
         }
         return List.copyOf(byWords.values());
+    }
+
+    /** Each piece by itself is narrow enough: it is the folding that is asked for, or the pattern, that leaves no place. */
+    private Diagnostic noLay(LayCloth cloth) {
+        Phrase how = options.only()
+                .map(Folding::words)
+                .orElseGet(() -> Phrase.of("lay.so-that-it-meets", "so that its pattern meets"));
+        return Diagnostic.of(ClothCode.NO_LAY, Place.named(cloth.name()), "cloth", cloth.name(), "how", how)
+                .with(
+                        options.only().isPresent()
+                                ? Hint.of("cloth.any-folding", "Let it be folded in any way, or lay it open.")
+                                : Hint.of(
+                                        "cloth.along-only",
+                                        "Let only the stripes across meet, or take a wider cloth."));
     }
 
     private List<Diagnostic> tooWide(ClothLaying laying, LayCloth cloth) {

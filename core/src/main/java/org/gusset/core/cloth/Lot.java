@@ -113,6 +113,7 @@ record Lot(LayShape shape, LaidWay way, Hand hand, int times, Copies spare, Opti
     /** The item that stands for it, in a strip whose fold is at y = 0. */
     Item item(Folding folding, LayCloth cloth, LayOptions options, Stripes stripes) {
         Rail rail = way == LaidWay.AT_FOLD ? Rail.at(0) : Rail.free();
+        List<Orientation> turned = orientations(cloth, options);
         if (shape.matched()) {
             Optional<Lattice> along = stripes.along();
             if (along.isPresent()) {
@@ -121,9 +122,10 @@ record Lot(LayShape shape, LaidWay way, Hand hand, int times, Copies spare, Opti
             Optional<Lattice> across = stripes.across(this, folding);
             if (across.isPresent() && way != LaidWay.AT_FOLD) {
                 rail = rail.withAcross(across.get());
+                turned = stripes.keeping(this, turned);
             }
         }
-        return new Item(shape.piece().name(), ring(), times, orientations(cloth, options), rail);
+        return new Item(shape.piece().name(), ring(), times, turned, rail);
     }
 
     /** How much room across the cloth it takes at least, turned as it may be. */

@@ -89,11 +89,11 @@ class LayCheckTest {
         return all.toArray(new LaidPiece[0]);
     }
 
-    private static Transform shift(double along, double across) {
+    static Transform shift(double along, double across) {
         return Transform.shift(new Vector(along, across));
     }
 
-    private static LaidPiece moved(LaidPiece piece, Transform by) {
+    static LaidPiece moved(LaidPiece piece, Transform by) {
         return new LaidPiece(
                 piece.piece(),
                 piece.way(),

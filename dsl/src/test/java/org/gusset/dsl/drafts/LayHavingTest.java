@@ -8,6 +8,7 @@ import static org.gusset.dsl.drafts.Lays.oblong;
 import static org.gusset.dsl.drafts.Lays.of;
 
 import org.gusset.core.cloth.HaveAnswer;
+import org.gusset.core.cloth.LayWords;
 import org.gusset.core.draft.Drawing;
 import org.junit.jupiter.api.Test;
 
@@ -57,5 +58,18 @@ class LayHavingTest {
         HaveAnswer answer = have(drawing, 13 * 914.4);
         assertThat(answer.verdict()).isEqualTo(HaveAnswer.Verdict.IMPOSSIBLE);
         assertThat(answer.plan().leastByArea()).isCloseTo(14_400, within(1e-6));
+    }
+
+    /** What is sold as enough is enough: 100.03 cm are bought as 1 m, so 1 m at hand will do, and nothing is left over. */
+    @Test
+    void whatIsToBeBoughtIsEnough() {
+        Drawing drawing = drawn("cloth shell wide 100 cm", oblong("Banner", 50, 100, "cut 1 from shell"));
+        HaveAnswer exact = have(drawing, 999.7);
+        assertThat(exact.plan().toBuy()).isCloseTo(1000, within(1e-9));
+        assertThat(exact.verdict()).isEqualTo(HaveAnswer.Verdict.YES);
+        assertThat(LayWords.answer(exact).toString())
+                .contains("0 cm are left over")
+                .doesNotContain("-0");
+        assertThat(have(drawing, 999).verdict()).isNotEqualTo(HaveAnswer.Verdict.YES);
     }
 }

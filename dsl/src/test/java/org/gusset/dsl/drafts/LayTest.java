@@ -204,6 +204,71 @@ class LayTest {
                                         + " cloth 60 cm can be used."));
     }
 
+    /** A flag with one corner cut off by 3 cm is no mirror image of itself, however large it is: two of one hand, not a left and a right. */
+    @Test
+    void aSmallCornerOfALargePieceMakesTwoHands() {
+        Drawing drawing = drawn("cloth shell wide 140 cm folded lengthwise", """
+                piece Flag {
+                  point a = origin
+                  point b = a right 47 cm
+                  point c = a right 50 cm down 3 cm
+                  point d = a right 50 cm down 100 cm
+                  point e = a down 100 cm
+                  line top = a to b
+                  line snipped = b to c
+                  line fly = c to d
+                  line low = d to e
+                  line hoist = e to a
+                  outline top, snipped, fly, low, hoist
+                  allow 0 cm
+                  grain along hoist
+                  cut 2 from shell
+                }
+                """);
+        assertThat(of(plan(drawing, PLAIN.withOnly(Folding.LENGTHWISE)), "Flag"))
+                .hasSize(2)
+                .allMatch(
+                        p -> p.gives().equals(new Copies(1, 0, 0)) || p.spare().all() > 0);
+    }
+
+    /** What cannot be folded as only one way of folding is allowed is told, and not left out in silence. */
+    @Test
+    void aFoldingThatGivesNoLayIsTold() {
+        Drawing pairs = drawn("cloth shell wide 140 cm", wedge("Gore", "cut 1 pair from shell"));
+        Outcome<List<LayPlan>> part = outcome(pairs, LayPlanner.cloths(pairs), PLAIN.withOnly(Folding.PART));
+        assertThat(part.value().orElseThrow()).isEmpty();
+        assertThat(part.diagnostics().stream().map(Object::toString))
+                .containsExactly("CLO010 error: What is cut of `shell` finds no place on it"
+                        + " folded lengthwise part of the way, one layer beside it.");
+        Drawing checks = drawn(
+                "cloth shell wide 140 cm repeat 6 cm across matching Back.b",
+                oblong("Back", 30, 60, "cut 1 on fold centre from shell"));
+        assertThat(Drafts.codes(outcome(checks, LayPlanner.cloths(checks), PLAIN.withOnly(Folding.TO_MIDDLE))
+                        .diagnostics()))
+                .containsExactly("CLO010");
+        Drawing wide = drawn(
+                "cloth shell wide 100 cm open repeat 90 cm across matching Gore.b",
+                oblong("Gore", 60, 60, "cut 1 from shell"));
+        assertThat(outcome(wide, LayPlanner.cloths(wide), PLAIN).diagnostics().stream()
+                        .map(Object::toString))
+                .containsExactly(
+                        "CLO010 error: What is cut of `shell` finds no place on it so that its pattern meets.");
+    }
+
+    /** Pieces keep their distance from those of the next section and of the single layer beside them too. */
+    @Test
+    void theGapIsKeptBetweenSectionsAndLayers() {
+        LayOptions apart = PLAIN.withGap(20);
+        Drawing drawing = drawn(
+                "cloth shell wide 130 cm",
+                oblong("Back", 31, 60, "cut 1 on fold centre from shell"),
+                oblong("Front", 31, 60, "cut 1 on fold centre from shell"),
+                oblong("Belt", 36, 60, "cut 1 from shell"));
+        assertThat(plan(drawing, apart.withOnly(Folding.LENGTHWISE)).length()).isCloseTo(1840, within(1e-6));
+        assertThat(plan(drawing, apart.withOnly(Folding.TO_MIDDLE)).length()).isCloseTo(1220, within(1e-6));
+        assertThat(plan(drawing, apart.withOnly(Folding.PART)).length()).isCloseTo(1220, within(1e-6));
+    }
+
     private static List<String> codes(Drawing drawing, List<LayCloth> cloths) {
         return Drafts.codes(outcome(drawing, cloths, PLAIN).diagnostics());
     }
