@@ -70,7 +70,7 @@ record Lot(LayShape shape, LaidWay way, Hand hand, int times, Copies spare, Opti
         };
     }
 
-    /** How it may be turned. */
+    /** How it may be turned; the paper of what is its own mirror image is never laid wrong side up. */
     List<Orientation> orientations(LayCloth cloth, LayOptions options) {
         boolean nap = cloth.oneWay();
         Set<Orientation> all = new LinkedHashSet<>();
@@ -85,7 +85,8 @@ record Lot(LayShape shape, LaidWay way, Hand hand, int times, Copies spare, Opti
         if (bothHands || hand == Hand.PLAIN) {
             turns(all, false, nap);
         }
-        if (bothHands || hand == Hand.MIRRORED) {
+        boolean sameAgain = bothHands && shape.alike(nap);
+        if ((bothHands && !sameAgain) || hand == Hand.MIRRORED) {
             turns(all, true, nap);
         }
         List<Orientation> tilted = new ArrayList<>(all);
