@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.gusset.core.diagnostic.Phrase;
+import org.gusset.core.pattern.Grain;
 import org.gusset.core.pattern.JoinPlan;
 import org.locationtech.jts.geom.Polygon;
 
@@ -70,9 +71,9 @@ public final class CuttingOrder {
         List<Phrase> parts = new ArrayList<>();
         parts.add(Phrase.of("lay.piece", "{name}", "name", name));
         parts.add(gives(laid));
-        laid.join()
-                .filter(j -> j.lie() == JoinPlan.Lie.BIAS)
-                .ifPresent(join -> parts.add(Phrase.of("lay.bias", "on the bias")));
+        if (laid.piece().grain().filter(Grain::bias).isPresent()) {
+            parts.add(Phrase.of("lay.bias", "on the bias"));
+        }
         laid.join().filter(j -> j.lengths() > 1).ifPresent(join -> parts.add(length(laid, join, length)));
         laid.inner()
                 .ifPresent(inner -> parts.add(Phrase.of(

@@ -2,11 +2,13 @@ package org.gusset.dsl.drafts;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.gusset.dsl.drafts.Lays.ACROSS;
 import static org.gusset.dsl.drafts.Lays.PLAIN;
 import static org.gusset.dsl.drafts.Lays.drawn;
 import static org.gusset.dsl.drafts.Lays.oblong;
 import static org.gusset.dsl.drafts.Lays.of;
 import static org.gusset.dsl.drafts.Lays.plan;
+import static org.gusset.dsl.drafts.Lays.strip;
 import static org.gusset.dsl.drafts.Lays.wedge;
 
 import java.util.List;
@@ -27,9 +29,7 @@ class LayStripsTest {
     /** 215 cm and 1 cm at each end from cloth 140 cm wide: two lengths of 109.5 cm (one join takes 2 cm). */
     @Test
     void aLongStripAcrossIsLaidInItsLengths() {
-        Drawing drawing = drawn(
-                "cloth shell wide 140 cm",
-                "strip Sash long 215 cm wide 20 cm {\n  allow 1 cm\n  cut 1 from shell\n  grain along left_end\n}");
+        Drawing drawing = drawn("cloth shell wide 140 cm", strip("Sash", "215 cm", "20 cm", ACROSS));
         LayPlan open = plan(drawing, PLAIN.withOnly(Folding.OPEN));
         assertThat(open.laid()).hasSize(2).allSatisfy(p -> {
             assertThat(p.join().orElseThrow().each()).isCloseTo(1095, within(1e-9));
@@ -53,10 +53,12 @@ class LayStripsTest {
         Drawing drawing = drawn(
                 "cloth shell wide 90 cm",
                 wedge("Gore", "cut 1 from shell"),
-                "strip Binding long 80 cm wide 2 cm on bias {\n  allow 5 mm\n  cut 1 from shell\n}");
+                strip("Binding", "80 cm", "2 cm on bias", "allow 5 mm"));
         LayPlan plan = plan(drawing, PLAIN);
         assertThat(plan.length()).isCloseTo(plan(without, PLAIN).length(), within(1e-6));
         assertThat(of(plan, "Binding")).isNotEmpty();
+        assertThat(CuttingOrder.of(plan).stream().map(s -> s.words().toString()))
+                .anySatisfy(w -> assertThat(w).startsWith("Binding").contains("on the bias"));
     }
 
     /**

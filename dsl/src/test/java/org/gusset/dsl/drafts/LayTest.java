@@ -2,12 +2,15 @@ package org.gusset.dsl.drafts;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.gusset.dsl.drafts.Lays.ACROSS;
 import static org.gusset.dsl.drafts.Lays.PLAIN;
 import static org.gusset.dsl.drafts.Lays.drawn;
 import static org.gusset.dsl.drafts.Lays.oblong;
 import static org.gusset.dsl.drafts.Lays.of;
 import static org.gusset.dsl.drafts.Lays.outcome;
+import static org.gusset.dsl.drafts.Lays.piece;
 import static org.gusset.dsl.drafts.Lays.plan;
+import static org.gusset.dsl.drafts.Lays.strip;
 import static org.gusset.dsl.drafts.Lays.tried;
 import static org.gusset.dsl.drafts.Lays.wedge;
 
@@ -164,24 +167,16 @@ class LayTest {
 
     @Test
     void eachClothHasItsOwnPlanAndCutsTheirOwnAllowance() {
-        Drawing drawing = drawn("cloth shell wide 140 cm\ncloth fusing wide 90 cm", """
-                piece Cuff {
-                  point a = origin
-                  point b = a right 10 cm
-                  point c = b down 20 cm
-                  point d = a down 20 cm
-                  line top = a to b
-                  line side = b to c
-                  line hem = c to d
-                  line centre = d to a
-                  outline top, side, hem, centre
-                  allow 1 cm
-                  grain along side
-                  cut 4 from shell
-                  cut 2 from fusing without allowance
-                  cut 1 from fusing with allowance 5 mm
-                }
-                """);
+        Drawing drawing = drawn(
+                "cloth shell wide 140 cm\ncloth fusing wide 90 cm",
+                piece(
+                        "Cuff",
+                        "10 cm",
+                        "20 cm",
+                        "allow 1 cm",
+                        "cut 4 from shell",
+                        "cut 2 from fusing without allowance",
+                        "cut 1 from fusing with allowance 5 mm"));
         List<LayPlan> plans =
                 outcome(drawing, LayPlanner.cloths(drawing), PLAIN).orThrow();
         assertThat(plans).hasSize(2);
@@ -281,9 +276,7 @@ class LayTest {
                 oblong("Back", 30, 60, "cut 1"),
                 oblong("Bag", 30, 60, "cut 1 from lining"));
         assertThat(codes(two, LayPlanner.cloths(two))).contains("CLO005", "CLO006", "CLO008");
-        Drawing sash = drawn(
-                "cloth shell wide 140 cm",
-                "strip Sash long 215 cm wide 20 cm {\n  allow 1 cm\n  cut 1 from shell\n  grain along left_end\n}");
+        Drawing sash = drawn("cloth shell wide 140 cm", strip("Sash", "215 cm", "20 cm", ACROSS));
         assertThat(codes(sash, List.of(LayCloth.of("shell", 15)))).contains("CLO009");
         Drawing plaid = drawn(
                 "cloth plaid wide 150 cm repeat 6 cm across matching Front.b, Back.b",

@@ -46,7 +46,7 @@ final class LaidFigure {
         Optional<Path> inner = laid.inner().flatMap(i -> inner(laid, i));
         inner.ifPresent(path -> ink.add(Ink.Stroke.of(Role.LAID_INNER, path)));
         LaidWords wording = new LaidWords(step, outline, inner, words, styles);
-        LaidArrows arrows = new LaidArrows(laid.warp(), outline);
+        LaidArrows arrows = new LaidArrows(warp(laid), outline);
         ink.addAll(wording.besides(arrows));
         return new Ink.Group(
                 ids.of("laid", laid.piece().name()),
@@ -67,6 +67,12 @@ final class LaidFigure {
             }
         }
         return run.size() > 2 ? Optional.of(Path.line(run.toArray(new Point[0]))) : Optional.empty();
+    }
+
+    /** The way of the cloth's warp. On the bias a piece may be turned by a right angle, and its own arrow then lies along the weft. */
+    private static Vector warp(LaidPiece laid) {
+        Vector own = laid.warp();
+        return Math.abs(own.dx()) < Math.abs(own.dy()) ? Vector.RIGHT : own;
     }
 
     private Path outline(LaidPiece laid) {

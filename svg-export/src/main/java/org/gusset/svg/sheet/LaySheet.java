@@ -63,9 +63,7 @@ public final class LaySheet {
     private Scene scene() {
         List<Ink> items = new ArrayList<>();
         double table = plan.sections().stream().mapToDouble(LaySection::length).sum() * SCALE;
-        double shown = Math.max(
-                table, onTable(plan.cloth().atHand().map(plan.cloth()::washed).orElse(0.0)) * SCALE);
-        double width = Math.max(LEAST_WIDTH, shown + LEFT + MARGIN + 12);
+        double width = Math.max(LEAST_WIDTH, table + LEFT + MARGIN + 12);
         TextBlock top = TextBlock.of(heading(), Math.min(WRAP, width - 2 * MARGIN), options.styles());
         items.add(block("title-block", top).at(MARGIN, MARGIN));
         double y = MARGIN + top.height() + GAP + 9;
@@ -251,9 +249,12 @@ public final class LaySheet {
         return before + cloth - plan.length();
     }
 
-    /** Where what is at hand ends: a line over the cloth, a mark on the ruler, its length below the ruler's figures. */
+    /**
+     * Where what is at hand ends: a line over the cloth, a mark on the ruler, its length below the ruler's figures. What is left over
+     * behind the pieces is told in words and not drawn, for it may be a whole bolt.
+     */
     private void atHand(List<Ink> items, double top, double deepest) {
-        if (answer.isEmpty()) {
+        if (answer.isEmpty() || plan.cloth().washed(answer.get().have()) > plan.length()) {
             return;
         }
         double x = LEFT + onTable(plan.cloth().washed(answer.get().have())) * SCALE;
