@@ -23,6 +23,9 @@ import org.gusset.core.geometry.Transform;
  * @param inner what is cut out of half the layers once all are cut: front and back at once
  */
 record Lot(LayShape shape, LaidWay way, Hand hand, int times, Copies spare, Optional<LayShape> inner) {
+    /** What the packing takes for rounding, as a part of the width. */
+    private static final double ROUNDING = 1e-12;
+
     /** Which hand a placement gives. */
     enum Hand {
         /** In one layer, as drawn. */
@@ -146,7 +149,7 @@ record Lot(LayShape shape, LaidWay way, Hand hand, int times, Copies spare, Opti
     }
 
     boolean fits(double width, LayCloth cloth, LayOptions options) {
-        return needs(cloth, options) <= width;
+        return needs(cloth, options) <= width * (1 + ROUNDING);
     }
 
     /** What one placement gives. */

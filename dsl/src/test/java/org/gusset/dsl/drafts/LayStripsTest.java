@@ -19,6 +19,7 @@ import org.gusset.core.cloth.Folding;
 import org.gusset.core.cloth.LaidPiece;
 import org.gusset.core.cloth.LaidWay;
 import org.gusset.core.cloth.LayPlan;
+import org.gusset.core.cloth.LayPlanner;
 import org.gusset.core.draft.Drawing;
 import org.gusset.core.geometry.Point;
 import org.gusset.core.geometry.Vector;
@@ -44,6 +45,16 @@ class LayStripsTest {
         assertThat(CuttingOrder.of(folded).stream().map(s -> s.words().toString()))
                 .anySatisfy(w -> assertThat(w).contains("length 1 of 2"))
                 .anySatisfy(w -> assertThat(w).contains("length 2 of 2"));
+    }
+
+    /** 202 cm of which 56 cm are at hand: four lengths of 52 cm (three joins of 2 cm), cut at once through four layers. */
+    @Test
+    void allLengthsOfAStripCanBeCutAtOnce() {
+        Drawing drawing = drawn("cloth shell wide 80 cm folded twice", strip("Tie", "200 cm", "4 cm", "allow 1 cm"));
+        LayPlan plan = plan(drawing, LayPlanner.cloths(drawing).get(0).withAtHand(560), PLAIN.withOnly(Folding.TWICE));
+        assertThat(CuttingOrder.of(plan).stream().map(s -> s.words().toString()))
+                .containsExactly("Tie, 2 pairs, 4 lengths, 4 to each strip");
+        assertThat(plan.laid().get(0).join().orElseThrow().each()).isCloseTo(520, within(1e-9));
     }
 
     /** A bias binding finds room beside a wedge whose cloth is wide enough for it: nothing is added to the length. */
