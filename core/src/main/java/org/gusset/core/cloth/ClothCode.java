@@ -29,6 +29,7 @@ public enum ClothCode implements Code {
             "`{cloth}` is to be matched at {point}, and its pattern has no repeat that is told."),
     JOINS_TAKE_ALL(
             "CLO009", Severity.ERROR, "{piece} is longer than `{cloth}` allows, and joins would take up all of it."),
+    NO_LAY("CLO010", Severity.ERROR, "What is cut of `{cloth}` finds no place on it {how}."),
     TOO_MUCH("LIM306", Severity.ERROR, "{count} pieces are cut from `{cloth}`; laying them takes more than {most}.");
 
     private final String id;

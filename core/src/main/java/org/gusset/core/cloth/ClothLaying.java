@@ -73,7 +73,8 @@ final class ClothLaying {
             }
             packed.add(one.get());
         }
-        return Optional.of(new Laid(kind, packed));
+        double repeat = cloth.repeatAlong().orElse(0.0);
+        return Optional.of(new Laid(kind, packed, options.gap(), repeat));
     }
 
     /** Single pieces moved one by one from the open cloth to room that is left beside those on folded cloth, where they are cut twice. */

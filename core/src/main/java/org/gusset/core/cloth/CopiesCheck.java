@@ -18,6 +18,9 @@ import org.locationtech.jts.geom.util.AffineTransformation;
 
 /** Counts what has been cut, hand by hand, and holds it to what the cutting lists ask for. */
 final class CopiesCheck {
+    /** Two outlines are alike if what lies between them is nowhere twice as wide, in mm. */
+    private static final double SHEARS = 1;
+
     private final List<String> faults;
     private final Map<String, Copies> counted = new LinkedHashMap<>();
     private final Map<String, LaidPiece> known = new LinkedHashMap<>();
@@ -109,7 +112,7 @@ final class CopiesCheck {
         for (double x : new double[] {1, -1}) {
             Geometry image = AffineTransformation.scaleInstance(x, -x, middle.x, middle.y)
                     .transform(own);
-            if (own.symDifference(image).getArea() <= 0.5 * own.getLength()) {
+            if (own.symDifference(image).buffer(-SHEARS).isEmpty()) {
                 return true;
             }
         }

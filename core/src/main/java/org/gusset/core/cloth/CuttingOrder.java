@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.gusset.core.diagnostic.Phrase;
+import org.gusset.core.pattern.Grain;
 import org.gusset.core.pattern.JoinPlan;
 import org.locationtech.jts.geom.Polygon;
 
@@ -16,6 +17,9 @@ import org.locationtech.jts.geom.Polygon;
 public final class CuttingOrder {
     /** Pieces that begin within this count as beginning alike, in mm. */
     private static final double ALIKE = 20;
+
+    /** What rounding may do to where a piece begins, in mm. */
+    private static final double ROUNDING = 1e-6;
 
     private CuttingOrder() {}
 
@@ -36,7 +40,7 @@ public final class CuttingOrder {
         for (int s = 0; s < plan.sections().size(); s++) {
             LaySection section = plan.sections().get(s);
             List<LaidPiece> pieces = new ArrayList<>(section.pieces());
-            pieces.sort(Comparator.comparingDouble((LaidPiece p) -> Math.floor(p.from() / ALIKE))
+            pieces.sort(Comparator.comparingDouble((LaidPiece p) -> Math.floor((p.from() + ROUNDING) / ALIKE))
                     .thenComparingDouble(p -> -area(p))
                     .thenComparingDouble(LaidPiece::from)
                     .thenComparingDouble(p -> p.ring().get(0).y()));
@@ -67,6 +71,9 @@ public final class CuttingOrder {
         List<Phrase> parts = new ArrayList<>();
         parts.add(Phrase.of("lay.piece", "{name}", "name", name));
         parts.add(gives(laid));
+        if (laid.piece().grain().filter(Grain::bias).isPresent()) {
+            parts.add(Phrase.of("lay.bias", "on the bias"));
+        }
         laid.join().filter(j -> j.lengths() > 1).ifPresent(join -> parts.add(length(laid, join, length)));
         laid.inner()
                 .ifPresent(inner -> parts.add(Phrase.of(
@@ -93,17 +100,27 @@ public final class CuttingOrder {
     private static Phrase length(LaidPiece laid, JoinPlan join, int length) {
         int useful = laid.gives().minus(laid.spare()).all();
         int within = (length - 1) % join.lengths() + 1;
-        return useful > 1
+        if (useful <= 1) {
+            return Phrase.of("lay.length", "length {number} of {count}", "number", within, "count", join.lengths());
+        }
+        int last = (length + useful - 2) % join.lengths() + 1;
+        return useful == 2
                 ? Phrase.of(
                         "lay.lengths",
                         "lengths {first} and {last} of {count}",
                         "first",
                         within,
                         "last",
-                        within % join.lengths() + 1,
+                        last,
                         "count",
                         join.lengths())
-                : Phrase.of("lay.length", "length {number} of {count}", "number", within, "count", join.lengths());
+                : Phrase.of(
+                        "lay.lengths.many",
+                        "{all} lengths, {count} to each strip",
+                        "all",
+                        useful,
+                        "count",
+                        join.lengths());
     }
 
     private static Phrase gives(LaidPiece laid) {

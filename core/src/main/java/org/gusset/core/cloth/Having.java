@@ -35,9 +35,6 @@ public final class Having {
     /** Lengths of a draft are lessened by whole centimetres. */
     private static final double WHOLE = 10;
 
-    /** Lengths up to this are the same, in mm. */
-    private static final double HAIR = 1e-3;
-
     private final LayPlanner planner;
     private final Drawing drawing;
     private final LayCloth cloth;
@@ -70,11 +67,11 @@ public final class Having {
     public HaveAnswer answer(LayPlan plan, boolean napByChoice) {
         double have = cloth.atHand().orElseThrow();
         double missing = plan.needed() - have;
-        if (missing <= HAIR) {
+        if (missing <= Sale.HAIR) {
             return new HaveAnswer(HaveAnswer.Verdict.YES, plan, have, 0, List.of());
         }
         HaveAnswer.Verdict verdict =
-                plan.leastByArea() > have + HAIR ? HaveAnswer.Verdict.IMPOSSIBLE : HaveAnswer.Verdict.NO;
+                plan.leastByArea() > have + Sale.HAIR ? HaveAnswer.Verdict.IMPOSSIBLE : HaveAnswer.Verdict.NO;
         List<HaveAnswer.Change> changes = new ArrayList<>();
         if (verdict == HaveAnswer.Verdict.NO) {
             folding(changes);
@@ -98,7 +95,7 @@ public final class Having {
     }
 
     private boolean add(List<HaveAnswer.Change> changes, Phrase words, Optional<LayPlan> plan) {
-        boolean fits = plan.isPresent() && plan.get().needed() <= cloth.atHand().orElseThrow() + HAIR;
+        boolean fits = plan.isPresent() && plan.get().needed() <= cloth.atHand().orElseThrow() + Sale.HAIR;
         if (fits) {
             changes.add(new HaveAnswer.Change(words, plan.get()));
         }

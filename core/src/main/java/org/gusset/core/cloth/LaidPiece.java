@@ -32,6 +32,9 @@ public record LaidPiece(
         Copies spare,
         Optional<Piece> inner,
         Optional<JoinPlan> join) {
+    /** A unit way that leans so little runs across: a piece on the bias that is turned by a right angle. */
+    private static final double ACROSS = 1e-9;
+
     public LaidPiece {
         ring = List.copyOf(ring);
     }
@@ -43,7 +46,7 @@ public record LaidPiece(
 
     /** True if the paper lies the other way up than the piece is drawn: what is below on it points to the start of the cloth. */
     public boolean turned() {
-        return join.isEmpty() && warp().dx() < 0;
+        return join.isEmpty() && warp().dx() < -ACROSS;
     }
 
     /** The way of the piece's own warp in the section, a unit way. */

@@ -3,7 +3,6 @@ package org.gusset.core.cloth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.gusset.core.draft.ClothWays;
 import org.gusset.core.draft.Drawing;
 import org.gusset.core.geometry.Point;
 import org.gusset.core.geometry.Transform;
@@ -33,6 +32,7 @@ public final class LayCheck {
     private final LayOptions options;
     private final List<String> faults = new ArrayList<>();
     private final CopiesCheck copies = new CopiesCheck(faults);
+    private final List<Cutting> all = new ArrayList<>();
 
     private LayCheck(LayPlan plan, LayOptions options) {
         this.plan = plan;
@@ -47,6 +47,10 @@ public final class LayCheck {
     public static List<String> faults(Drawing drawing, LayPlan plan, LayOptions options, boolean first) {
         LayCheck check = new LayCheck(plan, options);
         plan.sections().forEach(check::section);
+        check.apart(check.all);
+        StripesCheck stripes = new StripesCheck(plan, check.faults);
+        check.all.forEach(c -> stripes.look(c.piece(), c.place()));
+        stripes.compare();
         check.copies.compare(
                 drawing,
                 cut -> cut.cloth().map(c -> c.equals(plan.cloth().name())).orElse(first));
@@ -71,11 +75,11 @@ public final class LayCheck {
             lies(section, piece);
             copies.count(piece, layers);
         }
+        all.addAll(cut);
         if (section.folding().turnsLayers() && plan.cloth().oneWay()) {
             faults.add("layers of a cloth with a nap run against one another");
         }
         inside(section, cut);
-        apart(cut);
         cut.forEach(this::warp);
     }
 
@@ -97,9 +101,15 @@ public final class LayCheck {
             for (int j = i + 1; j < cut.size(); j++) {
                 Polygon one = cut.get(i).polygon();
                 Polygon other = cut.get(j).polygon();
-                if (one.getEnvelopeInternal().intersects(other.getEnvelopeInternal())
-                        && one.intersection(other).getArea() > HAIR) {
+                Envelope near = one.getEnvelopeInternal();
+                near.expandBy(options.gap());
+                boolean sameOne = cut.get(i).piece() == cut.get(j).piece();
+                if (!near.intersects(other.getEnvelopeInternal())) {
+                    continue;
+                } else if (one.intersection(other).getArea() > HAIR) {
                     faults.add(name(cut.get(i)) + " lies on " + name(cut.get(j)));
+                } else if (!sameOne && options.gap() > 0 && one.distance(other) < options.gap() - NEAR) {
+                    faults.add(name(cut.get(i)) + " lies too near to " + name(cut.get(j)));
                 }
             }
         }
@@ -200,28 +210,5 @@ public final class LayCheck {
         if (plan.cloth().oneWay() && !turns && !(warp.dx() > 0)) {
             faults.add(name(cut) + " lies against the nap");
         }
-        stripes(cut);
-    }
-
-    private void stripes(Cutting cut) {
-        Optional<Double> along = plan.cloth().repeatAlong();
-        for (ClothWays.Matched matched : plan.cloth().matched()) {
-            if (matched.piece().equals(name(cut)) && along.isPresent()) {
-                double x = cut.place().apply(matched.at()).x() - sectionStart(cut);
-                double off = Math.abs(x - Math.rint(x / along.get()) * along.get());
-                if (off > NEAR) {
-                    faults.add("the pattern misses " + name(cut) + "." + matched.name() + " by " + off);
-                }
-            }
-        }
-    }
-
-    private double sectionStart(Cutting cut) {
-        for (LaySection section : plan.sections()) {
-            if (section.pieces().contains(cut.piece())) {
-                return section.start() + (section.folding().turnsLayers() ? section.length() : 0);
-            }
-        }
-        return 0;
     }
 }

@@ -11,7 +11,7 @@ import org.gusset.core.draft.ClothWays;
  *
  * @param name its name in the draft
  * @param width from selvage edge to selvage edge, as bought
- * @param selvage how much of each side cannot be used
+ * @param selvage how much of each side cannot be used, of the washed cloth
  * @param asked how it is to be folded, if anybody says so
  * @param oneWay true if it has a nap or a print with an up and a down
  * @param repeatAlong how far along the washed cloth its pattern comes again, if it does

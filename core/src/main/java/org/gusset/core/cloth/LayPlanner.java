@@ -145,10 +145,11 @@ public final class LayPlanner {
         ClothLaying laying = new ClothLaying(cloth, options, wanted, effort);
         List<Laid> all = laying.all();
         if (all.isEmpty()) {
+            List<Diagnostic> wide = tooWide(laying, cloth);
             if (effort.spent()) {
                 told.add(tooMuch(cloth, cuts, effort.most() + " steps"));
             } else {
-                told.addAll(tooWide(laying, cloth));
+                told.addAll(wide.isEmpty() ? List.of(noLay(cloth)) : wide);
             }
             return Outcome.none(told);
         }
@@ -225,6 +226,20 @@ public final class LayPlanner {
                     words.toString(), now, (a, b) -> a.taken() || (!b.taken() && a.length() <= b.length()) ? a : b);
         }
         return List.copyOf(byWords.values());
+    }
+
+    /** Each piece by itself is narrow enough: it is the folding that is asked for, or the pattern, that leaves no place. */
+    private Diagnostic noLay(LayCloth cloth) {
+        Phrase how = options.only()
+                .map(Folding::words)
+                .orElseGet(() -> Phrase.of("lay.so-that-it-meets", "so that its pattern meets"));
+        return Diagnostic.of(ClothCode.NO_LAY, Place.named(cloth.name()), "cloth", cloth.name(), "how", how)
+                .with(
+                        options.only().isPresent()
+                                ? Hint.of("cloth.any-folding", "Let it be folded in any way, or lay it open.")
+                                : Hint.of(
+                                        "cloth.along-only",
+                                        "Let only the stripes across meet, or take a wider cloth."));
     }
 
     private List<Diagnostic> tooWide(ClothLaying laying, LayCloth cloth) {

@@ -61,7 +61,7 @@ public record LaySearch(Search search, Executor executor, Patience patience) {
                 }
                 packed.add(new Packed(section.folding(), section.meets(), section.width(), sides));
             }
-            better.put(one, new Laid(one.kind(), packed));
+            better.put(one, one.with(packed));
         }
         return all.stream().map(l -> better.getOrDefault(l, l)).toList();
     }

@@ -28,7 +28,7 @@ final class LayShapes {
     /** Points that lie no farther off the fold are on it, in mm. */
     private static final double ON_FOLD = 1e-3;
 
-    /** A piece is its own mirror image if both differ by a seam no wider than this, in mm. */
+    /** A piece is its own mirror image if that reaches nowhere farther beyond it, in mm: less than shears can tell. */
     private static final double ALIKE = 0.5;
 
     private final LayCloth cloth;
@@ -64,8 +64,8 @@ final class LayShapes {
         Transform toLay = turned.then(Transform.shift(new Vector(-originX, -originY)));
         List<Point> ring = SafeRing.of(piece.cutting().transformed(toLay), flattening);
         boolean bias = piece.grain().map(Grain::bias).orElse(false);
-        boolean across = alike(piece, toLay, ring, 1, -1);
-        boolean alike = across || alike(piece, toLay, ring, -1, 1);
+        boolean across = alike(piece, toLay, ring, 1, -1) && (match.isEmpty() || patternAlikeAcross());
+        boolean alike = across || (alike(piece, toLay, ring, -1, 1) && (match.isEmpty() || patternAlikeAlong(ring)));
         if (foldEdge.isEmpty()) {
             return new LayShape(
                     piece,
@@ -251,7 +251,20 @@ final class LayShapes {
         return List.copyOf(whole);
     }
 
-    private static boolean alike(Piece piece, Transform toLay, List<Point> ring, double x, double y) {
+    /** Seen from a matched point, the pattern across lies on one side; the mirror image has it on the other. */
+    private boolean patternAlikeAcross() {
+        return cloth.repeatAcross().isEmpty();
+    }
+
+    /** True if a piece whose matched point is the origin has the same pattern there when its two ends change places. */
+    private boolean patternAlikeAlong(List<Point> ring) {
+        double image = 2 * SafeRing.polygon(ring).getEnvelopeInternal().centre().x;
+        return cloth.repeatAlong()
+                .map(step -> Math.abs(image - Math.rint(image / step) * step) <= Stripes.MATCHED)
+                .orElse(true);
+    }
+
+    private boolean alike(Piece piece, Transform toLay, List<Point> ring, double x, double y) {
         if (!symmetric(ring, x, y)) {
             return false;
         }
@@ -271,11 +284,12 @@ final class LayShapes {
     }
 
     /** True if a ring is its own image with x and y times these about its middle. */
-    private static boolean symmetric(List<Point> ring, double x, double y) {
+    private boolean symmetric(List<Point> ring, double x, double y) {
         Polygon own = SafeRing.polygon(ring);
         Coordinate middle = own.getEnvelopeInternal().centre();
         Geometry image =
                 AffineTransformation.scaleInstance(x, y, middle.x, middle.y).transform(own);
-        return own.symDifference(image).getArea() <= ALIKE * own.getLength();
+        // Either line may stray from the curve that it stands for.
+        return own.buffer(ALIKE + flattening).covers(image);
     }
 }

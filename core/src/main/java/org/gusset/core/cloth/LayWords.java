@@ -119,7 +119,7 @@ public final class LayWords {
                         "have",
                         have,
                         "left",
-                        Fact.length(answer.have() - answer.plan().needed())));
+                        Fact.length(Math.max(0, answer.have() - answer.plan().needed()))));
             case NO ->
                 told.add(Phrase.of(
                         "lay.have.no",

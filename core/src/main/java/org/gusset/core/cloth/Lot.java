@@ -23,6 +23,9 @@ import org.gusset.core.geometry.Transform;
  * @param inner what is cut out of half the layers once all are cut: front and back at once
  */
 record Lot(LayShape shape, LaidWay way, Hand hand, int times, Copies spare, Optional<LayShape> inner) {
+    /** What the packing takes for rounding, as a part of the width. */
+    private static final double ROUNDING = 1e-12;
+
     /** Which hand a placement gives. */
     enum Hand {
         /** In one layer, as drawn. */
@@ -70,7 +73,7 @@ record Lot(LayShape shape, LaidWay way, Hand hand, int times, Copies spare, Opti
         };
     }
 
-    /** How it may be turned. */
+    /** How it may be turned; the paper of what is its own mirror image is never laid wrong side up. */
     List<Orientation> orientations(LayCloth cloth, LayOptions options) {
         boolean nap = cloth.oneWay();
         Set<Orientation> all = new LinkedHashSet<>();
@@ -85,7 +88,8 @@ record Lot(LayShape shape, LaidWay way, Hand hand, int times, Copies spare, Opti
         if (bothHands || hand == Hand.PLAIN) {
             turns(all, false, nap);
         }
-        if (bothHands || hand == Hand.MIRRORED) {
+        boolean sameAgain = bothHands && shape.alike(nap);
+        if ((bothHands && !sameAgain) || hand == Hand.MIRRORED) {
             turns(all, true, nap);
         }
         List<Orientation> tilted = new ArrayList<>(all);
@@ -113,6 +117,7 @@ record Lot(LayShape shape, LaidWay way, Hand hand, int times, Copies spare, Opti
     /** The item that stands for it, in a strip whose fold is at y = 0. */
     Item item(Folding folding, LayCloth cloth, LayOptions options, Stripes stripes) {
         Rail rail = way == LaidWay.AT_FOLD ? Rail.at(0) : Rail.free();
+        List<Orientation> turned = orientations(cloth, options);
         if (shape.matched()) {
             Optional<Lattice> along = stripes.along();
             if (along.isPresent()) {
@@ -121,9 +126,10 @@ record Lot(LayShape shape, LaidWay way, Hand hand, int times, Copies spare, Opti
             Optional<Lattice> across = stripes.across(this, folding);
             if (across.isPresent() && way != LaidWay.AT_FOLD) {
                 rail = rail.withAcross(across.get());
+                turned = stripes.keeping(this, turned);
             }
         }
-        return new Item(shape.piece().name(), ring(), times, orientations(cloth, options), rail);
+        return new Item(shape.piece().name(), ring(), times, turned, rail);
     }
 
     /** How much room across the cloth it takes at least, turned as it may be. */
@@ -143,7 +149,7 @@ record Lot(LayShape shape, LaidWay way, Hand hand, int times, Copies spare, Opti
     }
 
     boolean fits(double width, LayCloth cloth, LayOptions options) {
-        return needs(cloth, options) <= width;
+        return needs(cloth, options) <= width * (1 + ROUNDING);
     }
 
     /** What one placement gives. */

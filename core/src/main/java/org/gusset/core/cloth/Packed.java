@@ -34,11 +34,15 @@ record Packed(Folding folding, double meets, double width, List<Side> sides) {
         return sides.stream().mapToDouble(s -> s.packing().length()).max().orElse(0);
     }
 
-    double clothLength() {
-        return length() * folding.lengths();
+    /** True if something on it is matched on a pattern. */
+    boolean matched() {
+        return sides.stream()
+                .flatMap(s -> s.lots().stream())
+                .anyMatch(l -> l.shape().matched());
     }
 
-    LaySection section(double start) {
+    /** @param length how long it is as it lies, at least {@link #length()} */
+    LaySection section(double start, double length) {
         List<LaidPiece> pieces = new ArrayList<>();
         for (Side side : sides) {
             for (Placement placement : side.packing().placements()) {
@@ -48,7 +52,7 @@ record Packed(Folding folding, double meets, double width, List<Side> sides) {
         return new LaySection(
                 folding,
                 start,
-                length(),
+                length,
                 width,
                 meets,
                 pieces,

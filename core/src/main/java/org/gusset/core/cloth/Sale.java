@@ -12,7 +12,7 @@ public record Sale(double step) {
     public static final Sale YARDS = new Sale(914.4 / 8);
 
     /** So much over a length that is sold counts as that length, in mm: less than shears can tell, and no more than outlines are held from outside. */
-    private static final double HAIR = 0.5;
+    static final double HAIR = 0.5;
 
     /**
      * A step.

@@ -59,7 +59,7 @@ final class SectionPacking {
         }
         double usable = cloth.usable();
         TreeSet<Double> singles = new TreeSet<>();
-        breaks(single).forEach(singles::add);
+        breaks(single).forEach(b -> singles.add(b + options.gap()));
         breaks(doubled).forEach(d -> singles.add(usable - 2 * d));
         Packed best = null;
         for (double beside : singles) {
@@ -67,12 +67,13 @@ final class SectionPacking {
             boolean fits = beside > 0
                     && fold > 0
                     && doubled.stream().allMatch(l -> l.fits(fold, cloth, options))
-                    && single.stream().allMatch(l -> l.fits(beside, cloth, options));
+                    && single.stream().allMatch(l -> l.fits(beside - options.gap(), cloth, options));
             if (!fits) {
                 continue;
             }
             Optional<Packed.Side> folded = side(Folding.LENGTHWISE, doubled, fold, 0, false);
-            Optional<Packed.Side> open = side(Folding.OPEN, single, beside, fold, false);
+            Optional<Packed.Side> open =
+                    side(Folding.OPEN, single, beside - options.gap(), fold + options.gap(), false);
             if (folded.isPresent() && open.isPresent()) {
                 Packed packed = new Packed(Folding.PART, fold, fold + beside, List.of(folded.get(), open.get()));
                 if (best == null || packed.length() < best.length()) {
@@ -116,7 +117,7 @@ final class SectionPacking {
         for (Lot lot : single) {
             double needs = lot.needs(cloth, options);
             if (needs < width) {
-                flaps.add(Math.max(needs, width - needs));
+                flaps.add(Math.max(needs, width - options.gap() - needs));
             }
         }
         Packed best = null;
@@ -154,7 +155,7 @@ final class SectionPacking {
         for (Lot lot : single) {
             double area = SafeRing.polygon(lot.ring()).getArea();
             boolean first = lot.fits(flap, cloth, options);
-            boolean second = lot.fits(width - flap, cloth, options);
+            boolean second = lot.fits(width - flap - options.gap(), cloth, options);
             if (!first && !second) {
                 return Optional.empty();
             }
@@ -167,9 +168,10 @@ final class SectionPacking {
 
     private Optional<Packed> sides(List<Lot> here, List<Lot> there, double flap, double width) {
         List<Packed.Side> sides = new ArrayList<>();
+        double between = here.isEmpty() || there.isEmpty() ? 0 : options.gap();
         for (boolean flipped : new boolean[] {false, true}) {
             List<Lot> lots = flipped ? there : here;
-            double wide = flipped ? width - flap : flap;
+            double wide = flipped ? width - flap - between : flap;
             if (!lots.isEmpty()) {
                 if (lots.stream().anyMatch(l -> !l.fits(wide, cloth, options))) {
                     return Optional.empty();

@@ -4,20 +4,26 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.gusset.core.cloth.packing.Lattice;
+import org.gusset.core.cloth.packing.Orientation;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Fact;
 import org.gusset.core.diagnostic.Hint;
 import org.gusset.core.diagnostic.Place;
 import org.gusset.core.draft.ClothWays;
+import org.gusset.core.geometry.Point;
 
 /**
  * Where the pattern of a cloth asks matched pieces to lie. The middle of a stripe runs along the fold, or where the fold would be on open
- * cloth; across, the first stripe's middle is the end of each section. A matched point lies in a middle along the cloth; across, it lies
+ * cloth; across, a stripe's middle is where the cloth begins, or along its fold across, and where each section
+ * begins on which pieces are matched. A matched point lies in a middle along the cloth; across, it lies
  * as far from one as the matched point of the pieces at the fold does.
  */
 record Stripes(Optional<Double> repeatAlong, Optional<Double> repeatAcross, double fromFold, double usable) {
     /** Points that lie no farther apart in the repeat are matched, in mm. */
     static final double MATCHED = 1;
+
+    private static final Point ASIDE = new Point(0, 1);
+    private static final double HALF = 0.5;
 
     static Stripes of(LayCloth cloth, List<Wanted> wanted) {
         double fromFold = wanted.stream()
@@ -44,6 +50,27 @@ record Stripes(Optional<Double> repeatAlong, Optional<Double> repeatAcross, doub
         }
         double off = lot.hand() == Lot.Hand.MIRRORED ? -fromFold : fromFold;
         return Optional.of(new Lattice(middle + off, step));
+    }
+
+    /** True if a piece has the same pattern when its two sides change places about its matched point. */
+    private boolean evenAcross() {
+        double twice = 2 * fromFold;
+        return repeatAcross.isEmpty()
+                || Math.abs(twice - Math.rint(twice / repeatAcross.get()) * repeatAcross.get()) <= MATCHED;
+    }
+
+    /**
+     * The ways of turning a lot that keep the pattern on the same side of its matched point, seen from the piece itself: a piece that lies
+     * end for end has it on the other one, and one that lies wrong side up too, unless that is where its hand needs it.
+     */
+    List<Orientation> keeping(Lot lot, List<Orientation> all) {
+        boolean any = evenAcross()
+                || lot.way() == LaidWay.AT_FOLD
+                || (lot.way() == LaidWay.OPENED && lot.shape().half().isPresent());
+        double side = lot.hand() == Lot.Hand.MIRRORED ? -1 : 1;
+        return any
+                ? all
+                : all.stream().filter(o -> o.apply(ASIDE).y() * side > HALF).toList();
     }
 
     /** What cannot be matched although the draft asks for it. */

@@ -6,6 +6,7 @@ import static org.gusset.dsl.drafts.Lays.drawn;
 import static org.gusset.dsl.drafts.Lays.oblong;
 import static org.gusset.dsl.drafts.Lays.of;
 import static org.gusset.dsl.drafts.Lays.plan;
+import static org.gusset.dsl.drafts.Lays.strip;
 import static org.gusset.dsl.drafts.Lays.wedge;
 
 import java.util.ArrayList;
@@ -50,9 +51,8 @@ class LayCheckTest {
     /** Lengths of a strip that are askew, too short, too few or lean both ways are no strip. */
     @Test
     void theCheckOfPlansFindsLengthsThatCannotBeJoined() {
-        Drawing drawing = drawn(
-                "cloth shell wide 60 cm open",
-                "strip Binding long 150 cm wide 4 cm on bias {\n  allow 5 mm\n  cut 1 from shell\n}");
+        Drawing drawing =
+                drawn("cloth shell wide 60 cm open", strip("Binding", "150 cm", "4 cm on bias", "allow 5 mm"));
         LayPlan plan = plan(drawing, PLAIN.withOnly(Folding.OPEN));
         List<LaidPiece> lengths = of(plan, "Binding");
         LaidPiece first = lengths.get(0);
@@ -89,11 +89,11 @@ class LayCheckTest {
         return all.toArray(new LaidPiece[0]);
     }
 
-    private static Transform shift(double along, double across) {
+    static Transform shift(double along, double across) {
         return Transform.shift(new Vector(along, across));
     }
 
-    private static LaidPiece moved(LaidPiece piece, Transform by) {
+    static LaidPiece moved(LaidPiece piece, Transform by) {
         return new LaidPiece(
                 piece.piece(),
                 piece.way(),

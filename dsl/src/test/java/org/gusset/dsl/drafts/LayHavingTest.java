@@ -6,8 +6,11 @@ import static org.gusset.dsl.drafts.Lays.drawn;
 import static org.gusset.dsl.drafts.Lays.have;
 import static org.gusset.dsl.drafts.Lays.oblong;
 import static org.gusset.dsl.drafts.Lays.of;
+import static org.gusset.dsl.drafts.Lays.piece;
+import static org.gusset.dsl.drafts.Lays.strip;
 
 import org.gusset.core.cloth.HaveAnswer;
+import org.gusset.core.cloth.LayWords;
 import org.gusset.core.draft.Drawing;
 import org.junit.jupiter.api.Test;
 
@@ -17,23 +20,8 @@ class LayHavingTest {
     void whatIsAtHandIsEnoughOrTooLittleAndEveryChangeThatIsToldFits() {
         Drawing drawing = drawn(
                 "choose drop = 60 cm from 30 cm to 90 cm \"how long\"\ncloth shell wide 100 cm",
-                """
-                piece Panel {
-                  point a = origin
-                  point b = a right 40 cm
-                  point c = b down drop
-                  point d = a down drop
-                  line top = a to b
-                  line side = b to c
-                  line hem = c to d
-                  line centre = d to a
-                  outline top, side, hem, centre
-                  allow 1 cm, hem 6 cm
-                  grain along side
-                  cut 2 from shell
-                }
-                """,
-                "strip Tie long 84 cm wide 2 cm {\n  allow 0 cm, left_end 1 cm, right_end 1 cm\n  cut 1 from shell\n}");
+                piece("Panel", "40 cm", "drop", "allow 1 cm, hem 6 cm", "cut 2 from shell"),
+                strip("Tie", "84 cm", "2 cm", "allow 0 cm, left_end 1 cm, right_end 1 cm"));
         HaveAnswer enough = have(drawing, 900);
         assertThat(enough.verdict()).isEqualTo(HaveAnswer.Verdict.YES);
         // The tie is 86 cm long, so of 69 cm it is joined.
@@ -57,5 +45,18 @@ class LayHavingTest {
         HaveAnswer answer = have(drawing, 13 * 914.4);
         assertThat(answer.verdict()).isEqualTo(HaveAnswer.Verdict.IMPOSSIBLE);
         assertThat(answer.plan().leastByArea()).isCloseTo(14_400, within(1e-6));
+    }
+
+    /** What is sold as enough is enough: 100.03 cm are bought as 1 m, so 1 m at hand will do, and nothing is left over. */
+    @Test
+    void whatIsToBeBoughtIsEnough() {
+        Drawing drawing = drawn("cloth shell wide 100 cm", oblong("Banner", 50, 100, "cut 1 from shell"));
+        HaveAnswer exact = have(drawing, 999.7);
+        assertThat(exact.plan().toBuy()).isCloseTo(1000, within(1e-9));
+        assertThat(exact.verdict()).isEqualTo(HaveAnswer.Verdict.YES);
+        assertThat(LayWords.answer(exact).toString())
+                .contains("0 cm are left over")
+                .doesNotContain("-0");
+        assertThat(have(drawing, 999).verdict()).isNotEqualTo(HaveAnswer.Verdict.YES);
     }
 }

@@ -2,11 +2,13 @@ package org.gusset.dsl.drafts;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.gusset.dsl.drafts.Lays.ACROSS;
 import static org.gusset.dsl.drafts.Lays.PLAIN;
 import static org.gusset.dsl.drafts.Lays.drawn;
 import static org.gusset.dsl.drafts.Lays.oblong;
 import static org.gusset.dsl.drafts.Lays.of;
 import static org.gusset.dsl.drafts.Lays.plan;
+import static org.gusset.dsl.drafts.Lays.strip;
 import static org.gusset.dsl.drafts.Lays.wedge;
 
 import java.util.List;
@@ -17,6 +19,7 @@ import org.gusset.core.cloth.Folding;
 import org.gusset.core.cloth.LaidPiece;
 import org.gusset.core.cloth.LaidWay;
 import org.gusset.core.cloth.LayPlan;
+import org.gusset.core.cloth.LayPlanner;
 import org.gusset.core.draft.Drawing;
 import org.gusset.core.geometry.Point;
 import org.gusset.core.geometry.Vector;
@@ -27,9 +30,7 @@ class LayStripsTest {
     /** 215 cm and 1 cm at each end from cloth 140 cm wide: two lengths of 109.5 cm (one join takes 2 cm). */
     @Test
     void aLongStripAcrossIsLaidInItsLengths() {
-        Drawing drawing = drawn(
-                "cloth shell wide 140 cm",
-                "strip Sash long 215 cm wide 20 cm {\n  allow 1 cm\n  cut 1 from shell\n  grain along left_end\n}");
+        Drawing drawing = drawn("cloth shell wide 140 cm", strip("Sash", "215 cm", "20 cm", ACROSS));
         LayPlan open = plan(drawing, PLAIN.withOnly(Folding.OPEN));
         assertThat(open.laid()).hasSize(2).allSatisfy(p -> {
             assertThat(p.join().orElseThrow().each()).isCloseTo(1095, within(1e-9));
@@ -46,6 +47,16 @@ class LayStripsTest {
                 .anySatisfy(w -> assertThat(w).contains("length 2 of 2"));
     }
 
+    /** 202 cm of which 56 cm are at hand: four lengths of 52 cm (three joins of 2 cm), cut at once through four layers. */
+    @Test
+    void allLengthsOfAStripCanBeCutAtOnce() {
+        Drawing drawing = drawn("cloth shell wide 80 cm folded twice", strip("Tie", "200 cm", "4 cm", "allow 1 cm"));
+        LayPlan plan = plan(drawing, LayPlanner.cloths(drawing).get(0).withAtHand(560), PLAIN.withOnly(Folding.TWICE));
+        assertThat(CuttingOrder.of(plan).stream().map(s -> s.words().toString()))
+                .containsExactly("Tie, 2 pairs, 4 lengths, 4 to each strip");
+        assertThat(plan.laid().get(0).join().orElseThrow().each()).isCloseTo(520, within(1e-9));
+    }
+
     /** A bias binding finds room beside a wedge whose cloth is wide enough for it: nothing is added to the length. */
     @Test
     void aBiasStripIsCutFromWhatIsLeftBesideThePieces() {
@@ -53,10 +64,12 @@ class LayStripsTest {
         Drawing drawing = drawn(
                 "cloth shell wide 90 cm",
                 wedge("Gore", "cut 1 from shell"),
-                "strip Binding long 80 cm wide 2 cm on bias {\n  allow 5 mm\n  cut 1 from shell\n}");
+                strip("Binding", "80 cm", "2 cm on bias", "allow 5 mm"));
         LayPlan plan = plan(drawing, PLAIN);
         assertThat(plan.length()).isCloseTo(plan(without, PLAIN).length(), within(1e-6));
         assertThat(of(plan, "Binding")).isNotEmpty();
+        assertThat(CuttingOrder.of(plan).stream().map(s -> s.words().toString()))
+                .anySatisfy(w -> assertThat(w).startsWith("Binding").contains("on the bias"));
     }
 
     /**

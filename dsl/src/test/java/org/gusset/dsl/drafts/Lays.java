@@ -3,7 +3,6 @@ package org.gusset.dsl.drafts;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.Locale;
 import org.gusset.core.cloth.HaveAnswer;
 import org.gusset.core.cloth.Having;
 import org.gusset.core.cloth.LaidPiece;
@@ -24,46 +23,56 @@ import org.gusset.core.measure.Measurements;
 final class Lays {
     static final LayOptions PLAIN = LayOptions.defaults();
 
+    /** What a strip allows that lies across the cloth. */
+    static final String ACROSS = "allow 1 cm\n  grain along left_end";
+
     private Lays() {}
 
-    /** An oblong with its warp downward: {@code wide} across, {@code high} along. */
-    static String oblong(String name, int wide, int high, String more) {
-        return String.format(Locale.ROOT, """
-                piece %s {
-                  point a = origin
-                  point b = a right %d cm
-                  point c = b down %d cm
-                  point d = a down %d cm
-                  line top = a to b
-                  line side = b to c
-                  line hem = c to d
-                  line centre = d to a
-                  outline top, side, hem, centre
-                  allow 0 cm
-                  grain along side
-                  %s
-                }
-                """, name, wide, high, high, more);
+    /** An oblong with its warp downward: {@code wide} across, {@code high} along, nothing allowed. */
+    static String oblong(String name, int wide, int high, String... more) {
+        return piece(name, wide + " cm", high + " cm", "allow 0 cm", more);
+    }
+
+    /** An oblong with its warp downward and its allowances. */
+    static String piece(String name, String wide, String high, String allow, String... more) {
+        String corner = "point c = b down " + high;
+        return outlined(name, wide, corner, high, "side", allow, more);
     }
 
     /** A wedge, 10 cm wide at the top and 40 cm at the hem, its centre upright. */
-    static String wedge(String name, String more) {
+    static String wedge(String name, String... more) {
+        return outlined(name, "10 cm", "point c = a right 40 cm down 60 cm", "60 cm", "centre", "allow 0 cm", more);
+    }
+
+    /** Four corners, {@code a} and {@code d} at the left edge, which is called centre. */
+    private static String outlined(
+            String name, String top, String corner, String high, String grain, String allow, String... more) {
         return """
                 piece %s {
                   point a = origin
-                  point b = a right 10 cm
-                  point c = a right 40 cm down 60 cm
-                  point d = a down 60 cm
+                  point b = a right %s
+                  %s
+                  point d = a down %s
                   line top = a to b
                   line side = b to c
                   line hem = c to d
                   line centre = d to a
                   outline top, side, hem, centre
-                  allow 0 cm
-                  grain along centre
+                  %s
+                  grain along %s
                   %s
                 }
-                """.formatted(name, more);
+                """.formatted(name, top, corner, high, allow, grain, String.join("\n  ", more));
+    }
+
+    /** A strip that is cut once from the shell. */
+    static String strip(String name, String length, String width, String allow) {
+        return """
+                strip %s long %s wide %s {
+                  %s
+                  cut 1 from shell
+                }
+                """.formatted(name, length, width, allow);
     }
 
     static Drawing drawn(String cloth, String... pieces) {

@@ -74,6 +74,19 @@ class LayCommandTest {
                 .containsExactly("1 End", "2 End", "3 End", "4 End");
     }
 
+    /** A bolt of 70 m at hand does not make the sheet as long as the bolt. */
+    @Test
+    void whatIsLeftOfABoltIsNotDrawn(@TempDir Path folder) throws IOException {
+        Path out = folder.resolve("paper");
+        CommandRun run = lay(folder, "--folded", "lengthwise", "--have", "70m", "--out", out.toString());
+        assertThat(run.code()).as(run.err()).isZero();
+        assertThat(run.out()).contains("yes: 7000 cm are enough");
+        assertThat(Files.readString(only(out))).contains("width=\"210mm\"").doesNotContain("at hand:");
+        Path again = folder.resolve("again");
+        lay(folder, "--folded", "lengthwise", "--have", "50cm", "--out", again.toString());
+        assertThat(Files.readString(only(again))).contains("at hand: 50 cm");
+    }
+
     private static Path only(Path folder) throws IOException {
         try (var files = Files.list(folder)) {
             List<Path> all = files.toList();

@@ -3,6 +3,7 @@ package org.gusset.svg.sheet;
 import java.util.List;
 import org.gusset.core.cloth.Folding;
 import org.gusset.core.cloth.LayCloth;
+import org.gusset.core.cloth.LayPlan;
 import org.gusset.core.cloth.LaySection;
 import org.gusset.core.diagnostic.Fact;
 import org.gusset.core.geometry.Path;
@@ -18,13 +19,21 @@ final class ClothFigure {
     private final LayCloth cloth;
     private final LaySection section;
     private final int number;
+
+    /** How far before the beginning of the section a stripe lies: the pattern begins where the cloth does, or at its fold across. */
+    private final double fromStripe;
+
     private final Words words;
     private final StyleTable styles;
 
     /** @param number the section's number, from 0 */
-    ClothFigure(LayCloth cloth, LaySection section, int number, Words words, StyleTable styles) {
-        this.cloth = cloth;
-        this.section = section;
+    ClothFigure(LayPlan plan, int number, Words words, StyleTable styles) {
+        this.cloth = plan.cloth();
+        this.section = plan.sections().get(number);
+        LaySection first = plan.sections().get(0);
+        this.fromStripe = number == 0
+                ? 0
+                : section.start() - first.start() - (first.folding().turnsLayers() ? first.length() : 0);
         this.number = number;
         this.words = words;
         this.styles = styles;
@@ -112,7 +121,8 @@ final class ClothFigure {
         double length = section.length();
         double width = section.width();
         cloth.repeatAlong().ifPresent(step -> {
-            for (double x = 0; x <= length && length / step < 500; x += step) {
+            double nearest = Math.ceil(fromStripe / step - 1e-9) * step - fromStripe;
+            for (double x = Math.max(0, nearest); x <= length && length / step < 500; x += step) {
                 line(ink, Role.STRIPE, x * SCALE, 0, x * SCALE, width * SCALE);
             }
         });

@@ -33,6 +33,9 @@ public final class LaySheet {
     private static final double LEAST_WIDTH = 210;
     private static final double TICK = 1.5;
 
+    /** How far below the cloth the ruler lies. */
+    private static final double RULER_BELOW = 6;
+
     private final Drawing drawing;
     private final LayPlan plan;
     private final Optional<HaveAnswer> answer;
@@ -60,9 +63,7 @@ public final class LaySheet {
     private Scene scene() {
         List<Ink> items = new ArrayList<>();
         double table = plan.sections().stream().mapToDouble(LaySection::length).sum() * SCALE;
-        double shown = Math.max(
-                table, onTable(plan.cloth().atHand().map(plan.cloth()::washed).orElse(0.0)) * SCALE);
-        double width = Math.max(LEAST_WIDTH, shown + LEFT + MARGIN + 12);
+        double width = Math.max(LEAST_WIDTH, table + LEFT + MARGIN + 12);
         TextBlock top = TextBlock.of(heading(), Math.min(WRAP, width - 2 * MARGIN), options.styles());
         items.add(block("title-block", top).at(MARGIN, MARGIN));
         double y = MARGIN + top.height() + GAP + 9;
@@ -76,9 +77,14 @@ public final class LaySheet {
             deepest = Math.max(deepest, section.width() * SCALE);
         }
         items.add(new Ink.Group(
-                ids.of("ruler"), "ruler", "", "", new Vector(LEFT, y + deepest + 6), ruler(Math.max(table, 1))));
+                ids.of("ruler"),
+                "ruler",
+                "",
+                "",
+                new Vector(LEFT, y + deepest + RULER_BELOW),
+                ruler(Math.max(table, 1))));
         atHand(items, y, deepest);
-        y += deepest + 6 + 9 + GAP;
+        y += deepest + RULER_BELOW + 9 + GAP;
         TextBlock order = TextBlock.of(order(steps), WRAP, steps.size() > 12 ? 2 : 1, 1, options.styles());
         items.add(block("cutting-order", order).at(MARGIN, y));
         y += order.height() + GAP;
@@ -189,7 +195,7 @@ public final class LaySheet {
 
     private Ink section(int number, LaySection section, List<CuttingOrder.Step> steps, double left, double top) {
         List<Ink> ink = new ArrayList<>();
-        new ClothFigure(plan.cloth(), section, number, words, options.styles()).draw(ink);
+        new ClothFigure(plan, number, words, options.styles()).draw(ink);
         Transform drawn = new Transform(SCALE, 0, 0, SCALE, 0, 0);
         for (CuttingOrder.Step step : steps) {
             if (step.section() == number) {
@@ -243,18 +249,33 @@ public final class LaySheet {
         return before + cloth - plan.length();
     }
 
+    /**
+     * Where what is at hand ends: a line over the cloth, a mark on the ruler, its length below the ruler's figures. What is left over
+     * behind the pieces is told in words and not drawn, for it may be a whole bolt.
+     */
     private void atHand(List<Ink> items, double top, double deepest) {
-        if (answer.isEmpty()) {
+        if (answer.isEmpty() || plan.cloth().washed(answer.get().have()) > plan.length()) {
             return;
         }
         double x = LEFT + onTable(plan.cloth().washed(answer.get().have())) * SCALE;
+        double end = LEFT;
+        double wide = deepest;
+        for (LaySection section : plan.sections()) {
+            if (x > end) {
+                wide = section.width() * SCALE;
+            }
+            end += section.length() * SCALE;
+        }
         List<Ink> ink = new ArrayList<>();
-        ClothFigure.line(ink, Role.AT_HAND, x, top - 2, x, top + deepest + 4);
+        ClothFigure.line(ink, Role.AT_HAND, x, top, x, top + wide);
+        double ruler = top + deepest + RULER_BELOW;
+        ClothFigure.line(ink, Role.AT_HAND, x, ruler, x, ruler + 2 * TICK);
         double size = options.styles().lettering(Role.LAY_EDGE).size();
+        double figures = options.styles().lettering(Role.RULER_WORDS).size();
         ink.add(new Ink.TextLine(
                 Role.LAY_EDGE,
-                new Point(x + 1, top + deepest + 4),
-                Ink.Anchor.START,
+                new Point(x, ruler + 2 * TICK + figures + size * TextMeasure.LEADING),
+                Ink.Anchor.MIDDLE,
                 0,
                 size,
                 words.say(
