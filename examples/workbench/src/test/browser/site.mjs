@@ -5,55 +5,13 @@
 // SITE is the file URL of the site's folder, ending in a slash; SHOTS a folder for pictures of pages. Ends with 0 if all holds; each check
 // that holds is told on a line.
 import assert from 'node:assert/strict';
-import {readFileSync, mkdirSync} from 'node:fs';
-import {createRequire} from 'node:module';
-import {join} from 'node:path';
-import {chromium} from 'playwright-core';
+import {audit, done, launch, sideways} from './browser.mjs';
 
-const require = createRequire(import.meta.url);
-const axeSource = readFileSync(require.resolve('axe-core/axe.min.js'), 'utf8');
 const [, , executablePath, site, shots] = process.argv;
-mkdirSync(shots, {recursive: true});
+const browser = await launch(executablePath, shots);
 
-const browser = await chromium.launch({
-  executablePath,
-  headless: true,
-  args: ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking',
-    '--disable-component-update', '--disable-sync'],
-});
-
-const done = what => console.log('ok  ' + what);
-
-/** A page with all complaints kept, and all it asked for. */
-async function open(address, options = {}) {
-  const own = await browser.newContext({viewport: {width: 1280, height: 900}, ...options});
-  const page = await own.newPage();
-  const complaints = [];
-  const requests = [];
-  page.on('console', m => { if (m.type() === 'error' || m.type() === 'warning') complaints.push(m.text()); });
-  page.on('pageerror', e => complaints.push(String(e)));
-  page.on('request', r => requests.push(r.url()));
-  await page.goto(site + address);
-  return {
-    page,
-    async close() {
-      assert.deepEqual(complaints, [], address + ': nothing stands on the console');
-      assert.deepEqual(requests.filter(r => !r.startsWith(site)), [], address + ': nothing is asked for from elsewhere');
-      await own.close();
-    },
-  };
-}
-
-async function axe(page, what) {
-  await page.evaluate(axeSource);
-  const found = await page.evaluate(() => window.axe.run(document, {preload: false, resultTypes: ['violations']}));
-  const grave = found.violations
-    .filter(v => v.impact === 'serious' || v.impact === 'critical')
-    .map(v => v.id + ': ' + v.nodes.slice(0, 3).map(n => n.target.join(' ') + ' ' + n.failureSummary).join(' | '));
-  assert.deepEqual(grave, [], 'axe, ' + what);
-  const slight = found.violations.map(v => v.id + ' (' + v.impact + ')');
-  done('axe has no serious or critical violation, ' + what + (slight.length ? '; others: ' + slight.join(', ') : ''));
-}
+/** A page of the site, which asks for nothing from elsewhere. */
+const open = (address, options) => browser.open(site + address, asked => asked.startsWith('GET ' + site), options);
 
 const looks = [
   ['index.html', 'light', 1280], ['index.html', 'dark', 390],
@@ -80,10 +38,9 @@ async function checks() {
   for (const [address, colorScheme, width] of looks) {
     const {page, close} = await open(address, {colorScheme, viewport: {width, height: 900}});
     if (address.startsWith('search')) await page.locator('#results li').first().waitFor();
-    await axe(page, `${address}, ${colorScheme}, ${width} wide`);
-    const wide = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
-    assert.equal(wide, 0, `nothing of ${address} sticks out sideways at ${width}`);
-    await page.screenshot({path: join(shots, address.replace(/[^a-z0-9]+/gi, '-') + `-${colorScheme}-${width}.png`)});
+    await audit(page, `${address}, ${colorScheme}, ${width} wide`);
+    assert.equal(await sideways(page), 0, `nothing of ${address} sticks out sideways at ${width}`);
+    await browser.shoot(page, address.replace(/[^a-z0-9]+/gi, '-') + `-${colorScheme}-${width}.png`);
     await close();
   }
 
@@ -120,8 +77,8 @@ async function checks() {
     await page.keyboard.press('ArrowUp');
     assert.equal(await options.first().getAttribute('aria-selected'), 'true');
     assert.equal(await page.locator('#q').getAttribute('aria-activedescendant'), 'found-0');
-    await axe(page, 'offers of the search');
-    await page.screenshot({path: join(shots, 'offers-light-1280.png')});
+    await audit(page, 'offers of the search');
+    await browser.shoot(page, 'offers-light-1280.png');
     const to = await options.first().getAttribute('data-to');
     await page.keyboard.press('Escape');
     assert.ok(!await page.locator('#found').isVisible(), 'Escape closes the offers');
@@ -151,7 +108,7 @@ async function checks() {
 
   {
     const {page, close} = await open('docs/reference/cheat-sheet.html');
-    const paper = await page.pdf({preferCSSPageSize: true, path: join(shots, 'cheat-sheet.pdf')});
+    const paper = await page.pdf({preferCSSPageSize: true, path: shots + '/cheat-sheet.pdf'});
     assert.equal((paper.toString('latin1').match(/\/Type\s*\/Page\b/g) || []).length, 1, 'the cheat sheet is one page of A4');
     await page.emulateMedia({media: 'print'});
     for (const hidden of ['header', '#menu', 'footer']) assert.ok(!await page.locator(hidden).first().isVisible());
