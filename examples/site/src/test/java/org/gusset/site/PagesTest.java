@@ -63,7 +63,7 @@ class PagesTest {
             if (name.startsWith("docs/diagnostics/P")
                     || name.matches("(index|search|docs/(gallery|README|tutorial/.*|reference/.*))\\.html")) {
                 Parser parser = Parser.htmlParser().setTrackErrors(5);
-                parser.parseInput(Files.readString(BuiltSite.FOLDER.resolve(name)), "");
+                parser.parseInput(Files.readString(BuiltSite.folder().resolve(name)), "");
                 assertThat(parser.getErrors().toString()).as(name).isEqualTo("[]");
             }
         }
@@ -99,7 +99,7 @@ class PagesTest {
 
     @Test
     void everyPageOfMarkdownIsInTheIndexOfTheSearch() throws IOException {
-        String index = Files.readString(BuiltSite.FOLDER.resolve("assets/search-index.js"));
+        String index = Files.readString(BuiltSite.folder().resolve("assets/search-index.js"));
         assertThat(index).startsWith("window.gussetPages = [\n").doesNotContain("\u2028", "<");
         Repository repository = new Repository(BuiltSite.ROOT);
         for (String place : repository.pages()) {
