@@ -58,6 +58,10 @@ async function checks() {
       await page.waitForFunction(a => document.getElementById('told').textContent.endsWith('found for ' + a + '.'), asked);
       assert.equal(await page.locator('#results a').first().evaluate(a => a.href), site + address, 'the first for ' + asked);
     }
+    await page.locator('#q').fill('yoke begin trial.nape');
+    await page.waitForFunction(() => document.getElementById('told').textContent.endsWith('found for yoke begin trial.nape.'));
+    assert.ok((await page.locator('#results .hit-words').allTextContents()).includes('piece Yoke { point begin = Trial.nape }'),
+      'what is short stands there whole');
     await page.locator('#q').fill('qwertzuiop');
     await page.waitForFunction(() => document.getElementById('told').textContent.startsWith('Nothing was found'));
     await page.locator('#q').fill('<img src=x onerror=alert(1)> seam');
