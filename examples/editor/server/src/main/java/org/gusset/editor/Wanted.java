@@ -134,10 +134,7 @@ record Wanted(Where where, List<String> path, Kind kind, Optional<Dimension> dim
         // The last statement alone.
         for (int i = tokens.size() - 1; i > 0; i--) {
             boolean brace = tokens.get(i - 1).equals("{") || tokens.get(i - 1).equals("}");
-            if (brace
-                    || (i > 0
-                            && beginsStatement(tokens.get(i))
-                            && !tokens.get(i - 1).equals("change"))) {
+            if (brace || (beginsStatement(tokens.get(i)) && !tokens.get(i - 1).equals("change"))) {
                 return tokens.subList(i, tokens.size());
             }
         }
@@ -267,8 +264,7 @@ record Wanted(Where where, List<String> path, Kind kind, Optional<Dimension> dim
         List<Named> all = names.visible(source, offset);
         Optional<Named> found = Optional.empty();
         for (String part : parts) {
-            List<Named> among = all;
-            found = among.stream().filter(n -> n.name().equals(part)).findFirst();
+            found = all.stream().filter(n -> n.name().equals(part)).findFirst();
             if (found.isEmpty()) {
                 return found;
             }
