@@ -194,6 +194,7 @@ class SessionTest {
                 .contains("side", "low", "foot", "top")
                 .doesNotContain("waistline", "quarter", "Base");
         assertThat(first(offered("point knee = "))).contains("side", "low").doesNotContain("quarter", "hem");
+        assertThat(first(offered("join whole = "))).contains("edge", "hem").doesNotContain("top", "quarter");
         assertThat(first(offered("let knee = "))).contains("quarter", "waist").doesNotContain("side", "hem");
         assertThat(first(offered("point knee = top right ")))
                 .contains("quarter", "waist")
