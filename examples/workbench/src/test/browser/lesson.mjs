@@ -5,45 +5,17 @@
 // PAGE is a file URL, EXPECTED a JSON file with what each step must show, SERVED the address of the served lesson, SHOTS a folder
 // for pictures of the page. Ends with 0 if all holds; each check that holds is told on a line.
 import assert from 'node:assert/strict';
-import {readFileSync, mkdirSync} from 'node:fs';
-import {createRequire} from 'node:module';
-import {join} from 'node:path';
-import {chromium} from 'playwright-core';
+import {readFileSync} from 'node:fs';
+import {audit, done, launch, sideways} from './browser.mjs';
 
-const require = createRequire(import.meta.url);
-const axeSource = readFileSync(require.resolve('axe-core/axe.min.js'), 'utf8');
 const [, , executablePath, pageUrl, expectedFile, servedUrl, shots] = process.argv;
 const expected = JSON.parse(readFileSync(expectedFile, 'utf8'));
-mkdirSync(shots, {recursive: true});
+const browser = await launch(executablePath, shots);
 
-const browser = await chromium.launch({
-  executablePath,
-  headless: true,
-  args: ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking',
-    '--disable-component-update', '--disable-sync'],
-});
-
-/** A page with all complaints and requests kept. */
-async function open(url, options = {}) {
-  const {allowed = [], before, ...context} = options;
-  const own = await browser.newContext({viewport: {width: 1280, height: 800}, ...context});
-  const page = await own.newPage();
-  const complaints = [];
-  const requests = [];
-  page.on('console', m => { if (m.type() === 'error' || m.type() === 'warning') complaints.push(m.text()); });
-  page.on('pageerror', e => complaints.push(String(e)));
-  page.on('request', r => requests.push(r.method() + ' ' + r.url().replace(/#.*$/, '')));
-  if (before) await page.addInitScript(before);
-  await page.goto(url);
-  return {
-    page,
-    async close() {
-      assert.deepEqual(complaints, [], 'nothing stands on the console');
-      const others = requests.filter(r => r !== 'GET ' + url.replace(/#.*$/, '') && !allowed.includes(r));
-      assert.deepEqual(others, [], 'nothing but the page itself is asked for');
-      await own.close();
-    },
-  };
+/** A lesson, which asks for nothing but itself; as it is served, its form is sent too. */
+function open(url, options) {
+  const own = url.replace(/#.*$/, '');
+  return browser.open(url, asked => asked === 'GET ' + own || own === servedUrl && asked === 'POST ' + own, options);
 }
 
 /** What the page shows now. */
@@ -75,20 +47,17 @@ function lit(page) {
   return page.evaluate(() => [...new Set([...document.querySelectorAll('svg .lit')].map(g => g.dataset.name))]);
 }
 
-async function axe(page, what) {
-  await page.evaluate(axeSource);
-  const found = await page.evaluate(() => window.axe.run(document, {resultTypes: ['violations']}));
-  const grave = found.violations
-    .filter(v => v.impact === 'serious' || v.impact === 'critical')
-    .map(v => v.id + ': ' + v.nodes.map(n => n.target.join(' ') + ' ' + n.failureSummary).join(' | '));
-  assert.deepEqual(grave, [], 'axe, ' + what);
-  const slight = found.violations.map(v => v.id + ' (' + v.impact + ')');
-  assert.ok(found.passes.length > 10, 'axe looked at the page');
-  done('axe has no serious or critical violation, ' + what + (slight.length ? '; others: ' + slight.join(', ') : ''));
-}
-
-function done(what) {
-  console.log('ok  ' + what);
+/** Gives the focus to each name of the step that is seen and takes it away again: each name, with what was lit before and after. */
+function focused(page) {
+  return page.evaluate(() => {
+    const now = () => [...new Set([...document.querySelectorAll('svg .lit')].map(g => g.dataset.name))];
+    return [...document.querySelectorAll('.step.now .told a.key')].map(key => {
+      key.focus();
+      const on = now();
+      key.blur();
+      return {name: key.dataset.name, on, off: now()};
+    });
+  });
 }
 
 async function checks() {
@@ -134,12 +103,9 @@ async function checks() {
     await page.keyboard.press('Alt+ArrowUp');
     await page.reload();
     assert.equal((await shown(page)).id, 'step-' + (count - 1), 'loading again keeps the step');
-    await close();
-    done(`${count} steps walked by keyboard, names and pictures in step, nothing on the console, nothing asked for`);
-  }
+    done(`${count} steps walked by keyboard, names and pictures in step`);
 
-  {
-    const {page, close} = await open(pageUrl);
+    await page.keyboard.press('Home');
     await page.locator('#next').focus();
     await page.keyboard.press('Enter');
     await page.keyboard.press('Enter');
@@ -152,79 +118,48 @@ async function checks() {
     assert.equal(await page.evaluate(() => document.activeElement.textContent), expected[3].title, 'the keyboard is at the step');
     await page.evaluate(() => { location.hash = '#step-2'; });
     await page.waitForFunction(() => document.querySelector('.step.now').id === 'step-2');
-    await close();
     done('buttons, the list and the address lead to steps');
-  }
 
-  {
-    const {page, close} = await open(pageUrl);
+    await page.keyboard.press('Home');
     let looked = 0;
     for (let i = 0; i < count; i++) {
-      const keys = page.locator('.step.now .told a.key');
-      for (let k = 0; k < await keys.count(); k++) {
-        const key = keys.nth(k);
-        const name = await key.getAttribute('data-name');
-        await key.focus();
-        assert.deepEqual(await lit(page), [name], 'focus lights the place');
-        await page.evaluate(() => document.activeElement.blur());
-        assert.deepEqual(await lit(page), [], 'leaving puts it out');
-        if (k < 2) {
-          await key.hover();
-          assert.deepEqual(await lit(page), [name], 'pointing lights the place');
-          const looks = await page.evaluate(() => {
-            const shape = document.querySelector('svg .lit path, svg .lit circle, svg .lit line');
-            return shape === null ? 'none' : getComputedStyle(shape).stroke + ' ' + getComputedStyle(shape).strokeWidth;
-          });
-          assert.equal(looks, 'rgb(196, 0, 90) 5px', 'and it can be seen');
-          await page.mouse.move(2, 2);
-          assert.deepEqual(await lit(page), [], 'pointing elsewhere puts it out');
-        }
-        looked++;
+      const all = await focused(page);
+      for (const {name, on, off} of all) {
+        assert.deepEqual(on, [name], 'focus lights the place');
+        assert.deepEqual(off, [], 'leaving puts it out');
       }
+      if (all.length > 0) {
+        await page.locator('.step.now .told a.key').first().hover();
+        assert.deepEqual(await lit(page), [all[0].name], 'pointing lights the place');
+        const looks = await page.evaluate(() => {
+          const shape = document.querySelector('svg .lit path, svg .lit circle, svg .lit line');
+          return shape === null ? 'none' : getComputedStyle(shape).stroke + ' ' + getComputedStyle(shape).strokeWidth;
+        });
+        assert.equal(looks, 'rgb(196, 0, 90) 5px', 'and it can be seen');
+        await page.mouse.move(2, 2);
+        assert.deepEqual(await lit(page), [], 'pointing elsewhere puts it out');
+      }
+      looked += all.length;
       await page.keyboard.press('ArrowRight');
     }
     assert.ok(looked >= count, 'there were names to look at: ' + looked);
-    await close();
     done(`${looked} names light just their places, and go out again`);
-  }
 
-  for (const colorScheme of ['light', 'dark']) {
-    for (const width of [1280, 390]) {
-      const {page, close} = await open(pageUrl + '#step-3', {colorScheme, viewport: {width, height: 800}});
-      await axe(page, `${colorScheme}, ${width} wide`);
-      await page.screenshot({path: join(shots, `${colorScheme}-${width}.png`)});
-      const wide = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
-      assert.equal(wide, 0, 'nothing sticks out sideways at ' + width);
-      await close();
+    await page.evaluate(() => { location.hash = '#step-3'; });
+    await page.waitForFunction(() => document.querySelector('.step.now').id === 'step-3');
+    for (const colorScheme of ['light', 'dark']) {
+      await page.emulateMedia({colorScheme});
+      for (const width of [1280, 390]) {
+        await page.setViewportSize({width, height: 800});
+        await browser.shoot(page, `${colorScheme}-${width}.png`);
+        assert.equal(await sideways(page), 0, 'nothing sticks out sideways at ' + width);
+        // Colours are those of the scheme at every width, and what stands where is that of the width in every scheme.
+        if ((colorScheme === 'dark') === (width === 390)) await audit(page, `${colorScheme}, ${width} wide`);
+      }
     }
-  }
+    await page.emulateMedia({colorScheme: 'light'});
+    await page.setViewportSize({width: 1280, height: 800});
 
-  {
-    const {page, close} = await open(pageUrl, {colorScheme: 'dark'});
-    const background = () => page.evaluate(() => getComputedStyle(document.body).backgroundColor);
-    const night = await background();
-    await page.locator('#dark').click();
-    const day = await background();
-    assert.notEqual(night, day, 'the switch turns dark to light');
-    await page.reload();
-    assert.equal(await background(), day, 'and is kept');
-    await axe(page, 'light by the switch where dark is liked');
-    const size = () => page.evaluate(() => parseFloat(getComputedStyle(document.querySelector('.step.now h2')).fontSize));
-    const plain = await size();
-    await page.keyboard.press('ArrowRight');
-    await page.keyboard.press('ArrowRight');
-    for (let i = 0; i < 4; i++) await page.locator('#larger').click();
-    assert.ok(await size() > 2 * plain, 'letters grow');
-    await page.screenshot({path: join(shots, 'largest-1280.png')});
-    await axe(page, 'largest letters');
-    await page.reload();
-    assert.ok(await size() > 2 * plain, 'and stay large');
-    await close();
-    done('dark, light and large letters are kept');
-  }
-
-  {
-    const {page, close} = await open(pageUrl + '#step-3');
     const word = () => page.evaluate(() => document.querySelector('.step.now svg g.name text').getBoundingClientRect().height);
     const inside = () => page.evaluate(() => {
       const frame = document.querySelector('.step.now svg').getBoundingClientRect();
@@ -238,13 +173,51 @@ async function checks() {
     await page.locator('#closer').click();
     assert.ok(await word() > 1.5 * far, 'closer is larger');
     assert.ok(await inside(), 'and all that is new is seen');
-    await page.screenshot({path: join(shots, 'closer-1280.png')});
+    await browser.shoot(page, 'closer-1280.png');
     await page.reload();
     assert.ok(await word() > 1.5 * far, 'closer is kept');
     await page.locator('#closer').click();
     assert.ok(Math.abs(await word() - far) < 0.5, 'and the whole is back');
-    await close();
     done('the picture from closer by');
+
+    await page.emulateMedia({reducedMotion: 'reduce'});
+    const moving = await page.evaluate(() =>
+      [...document.querySelectorAll('*')].filter(e => parseFloat(getComputedStyle(e).transitionDuration) > 0).length);
+    assert.equal(moving, 0, 'nothing moves where motion is not liked');
+    await page.emulateMedia({media: 'print'});
+    const visible = await page.evaluate(() => [...document.querySelectorAll('.step')].filter(s => s.checkVisibility()).length);
+    assert.equal(visible, count, 'all steps are printed');
+    for (const id of ['side', 'next', 'dark']) assert.ok(!await page.locator('#' + id).isVisible());
+    const paper = await page.pdf({format: 'A4'});
+    const pages = (paper.toString('latin1').match(/\/Type\s*\/Page\b/g) || []).length;
+    assert.ok(pages >= count && pages <= count + 4, 'a page for each step: ' + pages);
+    done(`no motion where it is not liked; printed on ${pages} pages`);
+
+    await close();
+    done('nothing stands on the console, nothing but the page itself is asked for');
+  }
+
+  {
+    const {page, close} = await open(pageUrl, {colorScheme: 'dark'});
+    const background = () => page.evaluate(() => getComputedStyle(document.body).backgroundColor);
+    const night = await background();
+    await page.locator('#dark').click();
+    const day = await background();
+    assert.notEqual(night, day, 'the switch turns dark to light');
+    await page.reload();
+    assert.equal(await background(), day, 'and is kept');
+    const size = () => page.evaluate(() => parseFloat(getComputedStyle(document.querySelector('.step.now h2')).fontSize));
+    const plain = await size();
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('ArrowRight');
+    for (let i = 0; i < 4; i++) await page.locator('#larger').click();
+    assert.ok(await size() > 2 * plain, 'letters grow');
+    await browser.shoot(page, 'largest-1280.png');
+    await audit(page, 'largest letters, light by the switch where dark is liked');
+    await page.reload();
+    assert.ok(await size() > 2 * plain, 'and stay large');
+    await close();
+    done('dark, light and large letters are kept');
   }
 
   {
@@ -268,7 +241,7 @@ async function checks() {
     for (const id of ['back', 'next', 'larger', 'dark']) {
       assert.ok(!await page.locator('#' + id).isVisible(), 'nothing is shown that would not work');
     }
-    await page.screenshot({path: join(shots, 'no-script-1280.png')});
+    await browser.shoot(page, 'no-script-1280.png');
     const key = page.locator('.step .told a.key').first();
     await key.click();
     const fragment = page.url().split('#')[1];
@@ -280,23 +253,7 @@ async function checks() {
   }
 
   {
-    const {page, close} = await open(pageUrl, {reducedMotion: 'reduce'});
-    const moving = await page.evaluate(() =>
-      [...document.querySelectorAll('*')].filter(e => parseFloat(getComputedStyle(e).transitionDuration) > 0).length);
-    assert.equal(moving, 0, 'nothing moves where motion is not liked');
-    await page.emulateMedia({media: 'print'});
-    const visible = await page.evaluate(() => [...document.querySelectorAll('.step')].filter(s => s.checkVisibility()).length);
-    assert.equal(visible, count, 'all steps are printed');
-    for (const id of ['side', 'next', 'dark']) assert.ok(!await page.locator('#' + id).isVisible());
-    const paper = await page.pdf({format: 'A4'});
-    const pages = (paper.toString('latin1').match(/\/Type\s*\/Page\b/g) || []).length;
-    assert.ok(pages >= count && pages <= count + 4, 'a page for each step: ' + pages);
-    await close();
-    done(`no motion where it is not liked; printed on ${pages} pages`);
-  }
-
-  {
-    const {page, close} = await open(servedUrl, {allowed: ['POST ' + servedUrl]});
+    const {page, close} = await open(servedUrl);
     assert.equal(await page.locator('form').count(), 1);
     for (let i = 1; i < 3; i++) await page.keyboard.press('ArrowRight');
     assert.equal((await shown(page)).id, 'step-3');
@@ -332,8 +289,8 @@ async function checks() {
     assert.match(await page.locator('#outcome').textContent(), /^Not drawn/);
     assert.equal(await picture(), after, 'the last good picture stays');
     assert.ok(await chest.locator('.wrong').isVisible());
-    await page.screenshot({path: join(shots, 'served-wrong-1280.png')});
-    await axe(page, 'served, with something wrong');
+    await browser.shoot(page, 'served-wrong-1280.png');
+    await audit(page, 'served, with something wrong');
 
     await input.fill('38 1/2 cm');
     await input.press('Enter');
@@ -353,13 +310,22 @@ async function checks() {
     await page.reload();
     assert.equal((await shown(page)).id, 'step-3', 'loading again keeps the step');
     assert.equal(await neckline.inputValue(), 'round', 'and what was chosen');
-    await close();
     done('served: measures and choices change the pictures, the step stays, what is wrong is told beside its field');
+
+    await page.setViewportSize({width: 390, height: 800});
+    await page.emulateMedia({colorScheme: 'dark'});
+    await page.locator('#list').click();
+    await browser.shoot(page, 'served-list-390.png');
+    await audit(page, 'served, 390 wide, with the list');
+    await page.locator('#steps a').nth(1).click();
+    assert.equal((await shown(page)).id, 'step-2');
+    assert.ok(!await page.locator('#side').isVisible(), 'the list makes room for the step');
+    done('the list on a small screen');
+    await close();
   }
 
   {
-    const {page, close} = await open(servedUrl, {
-      javaScriptEnabled: false, viewport: {width: 390, height: 800}, allowed: ['POST ' + servedUrl]});
+    const {page, close} = await open(servedUrl, {javaScriptEnabled: false, viewport: {width: 390, height: 800}});
     const input = page.locator('#measure-1');
     await input.fill('a lot');
     await page.getByRole('button', {name: 'Draw again'}).click();
@@ -371,17 +337,6 @@ async function checks() {
     done('the form works without a script too');
   }
 
-  {
-    const {page, close} = await open(servedUrl, {viewport: {width: 390, height: 800}, colorScheme: 'dark'});
-    await page.locator('#list').click();
-    await page.screenshot({path: join(shots, 'served-list-390.png')});
-    await axe(page, 'served, 390 wide, with the list');
-    await page.locator('#steps a').nth(1).click();
-    assert.equal((await shown(page)).id, 'step-2');
-    assert.ok(!await page.locator('#side').isVisible(), 'the list makes room for the step');
-    await close();
-    done('the list on a small screen');
-  }
 }
 
 try {

@@ -5,64 +5,24 @@
 // SITE is the file URL of the site's folder, ending in a slash; SHOTS a folder for pictures of pages. Ends with 0 if all holds; each check
 // that holds is told on a line.
 import assert from 'node:assert/strict';
-import {readFileSync, mkdirSync} from 'node:fs';
-import {createRequire} from 'node:module';
-import {join} from 'node:path';
-import {chromium} from 'playwright-core';
+import {audit, done, launch, sideways} from './browser.mjs';
 
-const require = createRequire(import.meta.url);
-const axeSource = readFileSync(require.resolve('axe-core/axe.min.js'), 'utf8');
 const [, , executablePath, site, shots] = process.argv;
-mkdirSync(shots, {recursive: true});
+const browser = await launch(executablePath, shots);
 
-const browser = await chromium.launch({
-  executablePath,
-  headless: true,
-  args: ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking',
-    '--disable-component-update', '--disable-sync'],
-});
+/** A page of the site, which asks for nothing from elsewhere. */
+const open = (address, options) => browser.open(site + address, asked => asked.startsWith('GET ' + site), options);
 
-const done = what => console.log('ok  ' + what);
-
-/** A page with all complaints kept, and all it asked for. */
-async function open(address, options = {}) {
-  const own = await browser.newContext({viewport: {width: 1280, height: 900}, ...options});
-  const page = await own.newPage();
-  const complaints = [];
-  const requests = [];
-  page.on('console', m => { if (m.type() === 'error' || m.type() === 'warning') complaints.push(m.text()); });
-  page.on('pageerror', e => complaints.push(String(e)));
-  page.on('request', r => requests.push(r.url()));
-  await page.goto(site + address);
-  return {
-    page,
-    async close() {
-      assert.deepEqual(complaints, [], address + ': nothing stands on the console');
-      assert.deepEqual(requests.filter(r => !r.startsWith(site)), [], address + ': nothing is asked for from elsewhere');
-      await own.close();
-    },
-  };
-}
-
-async function axe(page, what) {
-  await page.evaluate(axeSource);
-  const found = await page.evaluate(() => window.axe.run(document, {preload: false, resultTypes: ['violations']}));
-  const grave = found.violations
-    .filter(v => v.impact === 'serious' || v.impact === 'critical')
-    .map(v => v.id + ': ' + v.nodes.slice(0, 3).map(n => n.target.join(' ') + ' ' + n.failureSummary).join(' | '));
-  assert.deepEqual(grave, [], 'axe, ' + what);
-  const slight = found.violations.map(v => v.id + ' (' + v.impact + ')');
-  done('axe has no serious or critical violation, ' + what + (slight.length ? '; others: ' + slight.join(', ') : ''));
-}
-
+/** Pages as they are looked at; those with their words in an order or a look of their own are held to axe-core too. */
 const looks = [
-  ['index.html', 'light', 1280], ['index.html', 'dark', 390],
-  ['docs/tutorial/2-back.html', 'light', 390],
-  ['docs/reference/language.html', 'light', 390],
-  ['docs/gallery.html', 'light', 1280],
-  ['docs/diagnostics/SEW036.html', 'dark', 1280],
-  ['docs/reference/cheat-sheet.html', 'light', 1280],
-  ['search.html?q=seam%20allowance', 'dark', 390],
+  {address: 'index.html', colorScheme: 'light', width: 1280, audited: true},
+  {address: 'index.html', colorScheme: 'dark', width: 390, audited: true},
+  {address: 'docs/tutorial/2-back.html', colorScheme: 'light', width: 390},
+  {address: 'docs/reference/language.html', colorScheme: 'light', width: 390, audited: true},
+  {address: 'docs/gallery.html', colorScheme: 'light', width: 1280, audited: true},
+  {address: 'docs/diagnostics/SEW036.html', colorScheme: 'dark', width: 1280},
+  {address: 'docs/reference/cheat-sheet.html', colorScheme: 'light', width: 1280, audited: true},
+  {address: 'search.html?q=seam%20allowance', colorScheme: 'dark', width: 390, audited: true},
 ];
 
 /** What must stand first when one looks for it, and where. */
@@ -77,34 +37,39 @@ const wanted = [
 ];
 
 async function checks() {
-  for (const [address, colorScheme, width] of looks) {
-    const {page, close} = await open(address, {colorScheme, viewport: {width, height: 900}});
-    if (address.startsWith('search')) await page.locator('#results li').first().waitFor();
-    await axe(page, `${address}, ${colorScheme}, ${width} wide`);
-    const wide = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
-    assert.equal(wide, 0, `nothing of ${address} sticks out sideways at ${width}`);
-    await page.screenshot({path: join(shots, address.replace(/[^a-z0-9]+/gi, '-') + `-${colorScheme}-${width}.png`)});
-    await close();
-  }
-
   {
-    const {page, close} = await open('search.html');
+    const {page, close} = await open('index.html');
+    for (const {address, colorScheme, width, audited} of looks) {
+      await page.setViewportSize({width, height: 900});
+      await page.emulateMedia({colorScheme});
+      await page.goto(site + address);
+      if (address.startsWith('search')) await page.locator('#results li').first().waitFor();
+      assert.equal(await sideways(page), 0, `nothing of ${address} sticks out sideways at ${width}`);
+      await browser.shoot(page, address.replace(/[^a-z0-9]+/gi, '-') + `-${colorScheme}-${width}.png`);
+      if (audited) await audit(page, `${address}, ${colorScheme}, ${width} wide`);
+    }
+    done(`${looks.length} looks, nothing sticks out`);
+
+    await page.setViewportSize({width: 1280, height: 900});
+    await page.emulateMedia({colorScheme: 'light'});
+    await page.goto(site + 'search.html');
     for (const [asked, address] of wanted) {
       await page.locator('#q').fill(asked);
       await page.waitForFunction(a => document.getElementById('told').textContent.endsWith('found for ' + a + '.'), asked);
       assert.equal(await page.locator('#results a').first().evaluate(a => a.href), site + address, 'the first for ' + asked);
     }
+    await page.locator('#q').fill('yoke begin trial.nape');
+    await page.waitForFunction(() => document.getElementById('told').textContent.endsWith('found for yoke begin trial.nape.'));
+    assert.ok((await page.locator('#results .hit-words').allTextContents()).includes('piece Yoke { point begin = Trial.nape }'),
+      'what is short stands there whole');
     await page.locator('#q').fill('qwertzuiop');
     await page.waitForFunction(() => document.getElementById('told').textContent.startsWith('Nothing was found'));
     await page.locator('#q').fill('<img src=x onerror=alert(1)> seam');
     await page.waitForFunction(() => document.getElementById('told').textContent.includes('<img'));
     assert.equal(await page.locator('main img').count(), 0, 'what is typed stays text');
-    await close();
     done(`${wanted.length} searches find first what is meant`);
-  }
 
-  {
-    const {page, close} = await open('docs/tutorial/1-frame.html');
+    await page.goto(site + 'docs/tutorial/1-frame.html');
     await page.keyboard.press('Tab');
     assert.equal(await page.evaluate(() => document.activeElement.className), 'skip', 'the way past the head comes first');
     await page.keyboard.press('Enter');
@@ -120,8 +85,8 @@ async function checks() {
     await page.keyboard.press('ArrowUp');
     assert.equal(await options.first().getAttribute('aria-selected'), 'true');
     assert.equal(await page.locator('#q').getAttribute('aria-activedescendant'), 'found-0');
-    await axe(page, 'offers of the search');
-    await page.screenshot({path: join(shots, 'offers-light-1280.png')});
+    await audit(page, 'offers of the search');
+    await browser.shoot(page, 'offers-light-1280.png');
     const to = await options.first().getAttribute('data-to');
     await page.keyboard.press('Escape');
     assert.ok(!await page.locator('#found').isVisible(), 'Escape closes the offers');
@@ -133,8 +98,17 @@ async function checks() {
     await options.first().waitFor();
     await Promise.all([page.waitForURL(/search\.html\?q=gathers/), page.locator('#q').press('Enter')]);
     await page.locator('#results li').first().waitFor();
-    await close();
     done('the search by keyboard alone');
+
+    await page.goto(site + 'docs/reference/cheat-sheet.html');
+    const paper = await page.pdf({preferCSSPageSize: true, path: shots + '/cheat-sheet.pdf'});
+    assert.equal((paper.toString('latin1').match(/\/Type\s*\/Page\b/g) || []).length, 1, 'the cheat sheet is one page of A4');
+    await page.emulateMedia({media: 'print'});
+    for (const hidden of ['header', '#menu', 'footer']) assert.ok(!await page.locator(hidden).first().isVisible());
+    done('the cheat sheet is printed on one page');
+
+    await close();
+    done('nothing stands on the console, nothing is asked for from elsewhere');
   }
 
   {
@@ -147,16 +121,6 @@ async function checks() {
     assert.ok(page.url().endsWith('docs/tutorial/2-back.html'));
     await close();
     done('without a script all pages can be reached');
-  }
-
-  {
-    const {page, close} = await open('docs/reference/cheat-sheet.html');
-    const paper = await page.pdf({preferCSSPageSize: true, path: join(shots, 'cheat-sheet.pdf')});
-    assert.equal((paper.toString('latin1').match(/\/Type\s*\/Page\b/g) || []).length, 1, 'the cheat sheet is one page of A4');
-    await page.emulateMedia({media: 'print'});
-    for (const hidden of ['header', '#menu', 'footer']) assert.ok(!await page.locator(hidden).first().isVisible());
-    await close();
-    done('the cheat sheet is printed on one page');
   }
 }
 

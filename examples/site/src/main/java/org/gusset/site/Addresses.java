@@ -18,7 +18,7 @@ final class Addresses {
         if (folder) {
             return place.isEmpty() ? "index.html" : place + "/index.html";
         }
-        if (place.endsWith("README.md")) {
+        if (place.equals("README.md") || place.endsWith("/README.md")) {
             return place.substring(0, place.length() - "README.md".length()) + "index.html";
         }
         if (place.endsWith(".md")) {

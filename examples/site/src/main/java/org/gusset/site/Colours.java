@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
 /** Blocks of code, those in the language with its parts told apart. The text stays as it is written, so that it can be copied. */
 final class Colours {
     private static final Pattern PARTS = Pattern.compile(
-            "(?<comment>#[^\n]*)|(?<text>\"(?:\\\\.|[^\"\\\\\n])*\")|(?<word>[A-Za-z_][\\w.]*)|(?<number>\\d[\\d./]*)");
+            "(?<comment>#[^\n]*)|(?<text>\"(?:\\\\.|[^\"\\\\\n])*\")|(?<word>[A-Za-z_][\\w.]*)|(?<number>[\\d\u00BC-\u00BE\u2150-\u215E][\\d./\u00BC-\u00BE\u2150-\u215E]*\"?)");
 
     private final Set<String> statements;
 

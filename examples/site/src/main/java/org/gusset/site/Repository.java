@@ -25,9 +25,7 @@ final class Repository {
     List<String> pages() {
         List<String> pages = new ArrayList<>(LONE_PAGES);
         pages.addAll(below("docs", ".md"));
-        pages.addAll(below("examples", ".md").stream()
-                .filter(p -> p.endsWith("/README.md") || p.equals("README.md"))
-                .toList());
+        pages.addAll(below("examples", "/README.md"));
         return pages;
     }
 

@@ -1,9 +1,10 @@
 package org.gusset.site;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
-import org.commonmark.node.Heading;
+import java.util.Map;
 import org.commonmark.node.Node;
 
 /**
@@ -17,15 +18,17 @@ final class SearchIndex {
     void add(String address, String section, MarkdownPage page) {
         List<String> parts = new ArrayList<>();
         MarkdownPage.Headline head = page.headlines().get(0);
+        Map<Node, MarkdownPage.Headline> headlines = new IdentityHashMap<>();
+        page.headlines().forEach(h -> headlines.put(h.heading(), h));
         StringBuilder words = new StringBuilder();
-        int next = 0;
         for (Node node = page.document().getFirstChild(); node != null; node = node.getNext()) {
-            if (node instanceof Heading) {
-                if (next > 0) {
+            MarkdownPage.Headline next = headlines.get(node);
+            if (next != null) {
+                if (next != head) {
                     parts.add(part(head, words.toString()));
                     words.setLength(0);
                 }
-                head = page.headlines().get(next++);
+                head = next;
             } else {
                 words.append(PlainText.of(node)).append(' ');
             }

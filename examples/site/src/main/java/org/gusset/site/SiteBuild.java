@@ -1,5 +1,8 @@
 package org.gusset.site;
 
+import java.io.PrintStream;
+import java.io.UncheckedIOException;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -13,25 +16,34 @@ public final class SiteBuild {
      * @param args the folder of the project, the folder to write to, and {@code --api} for the pages of the Java interface
      */
     public static void main(String[] args) {
-        List<String> words = List.of(args);
-        boolean api = words.contains("--api");
-        List<String> folders = words.stream().filter(w -> !w.startsWith("--")).toList();
-        if (folders.size() != 2) {
-            System.err.println("site: SiteBuild ROOT OUT [--api]");
-            System.exit(2);
+        int code = run(List.of(args), System.out, System.err);
+        if (code != 0) {
+            System.exit(code);
         }
-        Path root = Path.of(folders.get(0)).toAbsolutePath().normalize();
-        Path out = Path.of(folders.get(1)).toAbsolutePath().normalize();
+    }
+
+    /** Builds; 0 if the site is there, 1 if it could not be built, 2 if the words are off. */
+    static int run(List<String> words, PrintStream out, PrintStream err) {
+        boolean api = words.size() == 3 && words.get(2).equals("--api");
+        if (words.size() != 2 && !api) {
+            err.println("site: SiteBuild ROOT OUT [--api]");
+            return 2;
+        }
         try {
-            SiteFiles files = new SiteFiles(out);
+            Path root = Path.of(words.get(0)).toAbsolutePath().normalize();
+            Path to = Path.of(words.get(1)).toAbsolutePath().normalize();
+            SiteFiles files = new SiteFiles(to);
             new Site(new Repository(root), files, api).write();
             if (api) {
-                ApiDocs.write(root, out.resolve(ApiDocs.FOLDER));
+                ApiDocs.write(root, to.resolve(ApiDocs.FOLDER));
             }
-            System.out.println("site: " + files.count() + " files; open " + out.resolve("index.html"));
-        } catch (IllegalStateException e) {
-            System.err.println("site: " + e.getMessage());
-            System.exit(1);
+            out.println("site: " + files.count() + " files; open " + to.resolve("index.html"));
+            return 0;
+        } catch (IllegalStateException | InvalidPathException e) {
+            err.println("site: " + e.getMessage());
+        } catch (UncheckedIOException e) {
+            err.println("site: a file could not be read or written: " + e.getCause());
         }
+        return 1;
     }
 }

@@ -23,10 +23,6 @@ final class SiteFiles {
         return written.size();
     }
 
-    boolean has(String address) {
-        return written.contains(address);
-    }
-
     void text(String address, String text) {
         bytes(address, text.getBytes(StandardCharsets.UTF_8));
     }

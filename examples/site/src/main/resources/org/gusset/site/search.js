@@ -127,9 +127,11 @@
     const lower = part.words.toLowerCase();
     const first = Math.min(...words.map(w => lower.indexOf(w)).filter(at => at >= 0), lower.length);
     const from = first === lower.length ? 0 : Math.max(0, lower.lastIndexOf(' ', Math.max(0, first - 50)) + 1);
-    const text = (from > 0 ? '... ' : '') + part.words.slice(from, from + 170).replace(/\S*$/, '') + '...';
+    const end = from + 170;
+    const text = (from > 0 ? '... ' : '')
+      + (end < part.words.length ? part.words.slice(from, end).replace(/\S*$/, '') + '...' : part.words.slice(from));
     const made = span('hit-words', '');
-    const pattern = new RegExp('(' + words.map(w => w.replace(/[^\p{L}\p{N}_]/gu, '')).join('|') + ')', 'giu');
+    const pattern = new RegExp('(' + words.join('|') + ')', 'giu');
     for (const piece of text.split(pattern)) {
       if (words.includes(piece.toLowerCase())) {
         const marked = document.createElement('mark');

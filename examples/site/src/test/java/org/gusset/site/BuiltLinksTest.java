@@ -52,7 +52,7 @@ class BuiltLinksTest {
                 }
                 URI to = target(name, link);
                 String path = to.getPath().substring(1);
-                Path file = BuiltSite.FOLDER.resolve(path);
+                Path file = BuiltSite.folder().resolve(path);
                 if (path.startsWith("..") || !Files.isRegularFile(file)) {
                     broken.add(name + " -> " + link);
                 } else if (to.getFragment() != null && to.getQuery() == null) {

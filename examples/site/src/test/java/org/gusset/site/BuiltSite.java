@@ -12,45 +12,61 @@ import java.util.stream.Stream;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 
-/** The site as it is built of this project, once for all tests, and its pages as a browser reads them. */
+/** The site as it is built of this project when a test first asks for it, once for all, and its pages as a browser reads them. */
 final class BuiltSite {
     static final Path ROOT =
             Path.of(System.getProperty("gusset.root", "../..")).toAbsolutePath().normalize();
-    static final Path FOLDER = Path.of("target", "tested-site").toAbsolutePath();
-    private static final BuiltSite BUILT = build();
 
-    private final Map<String, Document> pages = new TreeMap<>();
+    /** Apart, so that tests of the project's own folders build nothing. */
+    private static final class Built {
+        static final Path FOLDER = built();
+    }
+
+    private static final class Read {
+        static final Map<String, Document> PAGES = read(folder());
+    }
 
     private BuiltSite() {}
 
+    /** Where it lies. */
+    static Path folder() {
+        return Built.FOLDER;
+    }
+
     static Map<String, Document> pages() {
-        return BUILT.pages;
+        return Read.PAGES;
     }
 
     static Document page(String name) {
-        return Objects.requireNonNull(BUILT.pages.get(name), name);
+        return Objects.requireNonNull(pages().get(name), name);
     }
 
-    private static BuiltSite build() {
+    private static Path built() {
+        Path folder = Path.of("target", "tested-site").toAbsolutePath();
         try {
-            if (Files.exists(FOLDER)) {
-                try (Stream<Path> old = Files.walk(FOLDER)) {
-                    old.sorted(Comparator.reverseOrder())
-                            .forEach(f -> f.toFile().delete());
+            if (Files.exists(folder)) {
+                try (Stream<Path> old = Files.walk(folder)) {
+                    for (Path file : old.sorted(Comparator.reverseOrder()).toList()) {
+                        Files.delete(file);
+                    }
                 }
             }
-            new Site(new Repository(ROOT), new SiteFiles(FOLDER), false).write();
-            BuiltSite built = new BuiltSite();
-            try (Stream<Path> files = Files.walk(FOLDER)) {
-                for (Path file :
-                        files.filter(f -> f.toString().endsWith(".html")).toList()) {
-                    built.pages.put(
-                            FOLDER.relativize(file).toString().replace('\\', '/'), Jsoup.parse(Files.readString(file)));
-                }
-            }
-            return built;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+        new Site(new Repository(ROOT), new SiteFiles(folder), false).write();
+        return folder;
+    }
+
+    private static Map<String, Document> read(Path folder) {
+        Map<String, Document> pages = new TreeMap<>();
+        try (Stream<Path> files = Files.walk(folder)) {
+            for (Path file : files.filter(f -> f.toString().endsWith(".html")).toList()) {
+                pages.put(folder.relativize(file).toString().replace('\\', '/'), Jsoup.parse(Files.readString(file)));
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return pages;
     }
 }

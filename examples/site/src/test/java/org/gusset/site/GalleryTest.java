@@ -55,7 +55,7 @@ class GalleryTest {
     void everyPictureShowsThePiecesOfItsDraftWithoutWordsRunningOut() throws IOException {
         for (Path draft : drafts("examples/drafts")) {
             String name = String.valueOf(draft.getFileName()).replace(".gusset", "");
-            Document picture = svg(BuiltSite.FOLDER.resolve("docs/gallery/" + name + "-maren-oddway.svg"));
+            Document picture = svg(BuiltSite.folder().resolve("docs/gallery/" + name + "-maren-oddway.svg"));
             List<String> shown = picture.select("g.piece > title").eachText();
             assertThat(shown).as(name).isNotEmpty();
             assertThat(picture.select("g.piece"))

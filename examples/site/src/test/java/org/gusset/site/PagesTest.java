@@ -2,7 +2,9 @@ package org.gusset.site;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -63,7 +65,7 @@ class PagesTest {
             if (name.startsWith("docs/diagnostics/P")
                     || name.matches("(index|search|docs/(gallery|README|tutorial/.*|reference/.*))\\.html")) {
                 Parser parser = Parser.htmlParser().setTrackErrors(5);
-                parser.parseInput(Files.readString(BuiltSite.FOLDER.resolve(name)), "");
+                parser.parseInput(Files.readString(BuiltSite.folder().resolve(name)), "");
                 assertThat(parser.getErrors().toString()).as(name).isEqualTo("[]");
             }
         }
@@ -99,7 +101,7 @@ class PagesTest {
 
     @Test
     void everyPageOfMarkdownIsInTheIndexOfTheSearch() throws IOException {
-        String index = Files.readString(BuiltSite.FOLDER.resolve("assets/search-index.js"));
+        String index = Files.readString(BuiltSite.folder().resolve("assets/search-index.js"));
         assertThat(index).startsWith("window.gussetPages = [\n").doesNotContain("\u2028", "<");
         Repository repository = new Repository(BuiltSite.ROOT);
         for (String place : repository.pages()) {
@@ -139,6 +141,52 @@ class PagesTest {
                 .startsWith("java ")
                 .contains("examples/site/target/classes:", "examples/site/target/lib/*")
                 .endsWith(SiteBuild.class.getName() + " " + BuiltSite.ROOT + " " + folder.resolve("site") + " --api");
+    }
+
+    @Test
+    void whatCannotBeBuiltIsToldInWords(@TempDir Path folder) throws IOException {
+        Path file = Files.writeString(folder.resolve("file"), "in the way");
+        String root = BuiltSite.ROOT.toString();
+        assertThat(told(List.of(root))).isEqualTo("2 site: SiteBuild ROOT OUT [--api]");
+        assertThat(told(List.of(root, folder.toString(), "--apii"))).startsWith("2 site: SiteBuild ROOT OUT");
+        assertThat(told(List.of(folder.toString(), folder.toString())))
+                .startsWith("1 site: there is no docs/README.md");
+        assertThat(told(List.of(root, file.resolve("site").toString())))
+                .startsWith("1 site: a file could not be read or written: ")
+                .contains(file.toString());
+    }
+
+    private static String told(List<String> words) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        PrintStream out = new PrintStream(bytes, true, StandardCharsets.UTF_8);
+        return SiteBuild.run(words, out, out) + " "
+                + bytes.toString(StandardCharsets.UTF_8).strip();
+    }
+
+    @Test
+    void aHeadingWithinAQuotationIsNoPartOfItsOwn() {
+        SearchIndex index = new SearchIndex();
+        index.add("a.html", "", MarkdownPage.read("a.md", "# A\n\nfirst\n\n> ## Quoted\n\n## Last\n\nlast words\n"));
+        assertThat(index.script())
+                .contains("[\"last\",\"Last\",\"last words\"]")
+                .doesNotContain("[\"quoted\"");
+    }
+
+    /** A quotation mark behind a number stands for inches; it begins no text. */
+    @Test
+    void inchMarksBelongToTheirNumbers() {
+        Colours colours = Colours.of("// ---- statement words\nLET: 'let';\n// ---- directions");
+        assertThat(colours.block("let a = 9 1/2\" + 4½\" \"words\"", "gusset"))
+                .contains("<span class=\"statement\">let</span>")
+                .contains("<span class=\"number\">1/2&quot;</span>")
+                .contains("<span class=\"number\">4½&quot;</span>")
+                .contains("<span class=\"text\">&quot;words&quot;</span>");
+    }
+
+    @Test
+    void onlyAReadmeIsTheFirstPageOfItsFolder() {
+        assertThat(Addresses.of("docs/README.md", false)).isEqualTo("docs/index.html");
+        assertThat(Addresses.of("docs/NOREADME.md", false)).isEqualTo("docs/NOREADME.html");
     }
 
     @Test

@@ -44,7 +44,7 @@ class LessonInBrowserTest {
                 LessonServing.start(LessonServing.session(drawing, LengthStyle.CM, LessonInBrowserTest::teaching), 0)) {
             List<String> told = InBrowser.run(
                     "lesson.mjs",
-                    folder.resolve("told.txt"),
+                    Files.createDirectories(SHOTS).resolve("told.txt"),
                     page.toUri().toString(),
                     expected.toString(),
                     server.address().toString(),

@@ -33,13 +33,13 @@ class WatchInBrowserTest {
                 Watching.start(Bench.standard(), draft.toString(), bodies, Choices.none(), LengthStyle.CM, 0)) {
             List<String> told = InBrowser.run(
                     "watch.mjs",
-                    folder.resolve("told.txt"),
+                    Files.createDirectories(SHOTS).resolve("told.txt"),
                     watching.address().toString(),
                     draft.toString(),
                     SHOTS.toString());
             assertThat(told.stream().filter(l -> l.startsWith("ok  ")).count())
                     .as(told.toString())
-                    .isEqualTo(14);
+                    .isEqualTo(18);
         }
     }
 

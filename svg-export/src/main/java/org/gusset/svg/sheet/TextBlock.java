@@ -1,6 +1,7 @@
 package org.gusset.svg.sheet;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.gusset.core.geometry.Point;
 import org.gusset.core.geometry.Vector;
@@ -96,31 +97,40 @@ public record TextBlock(List<Ink.TextLine> lines, double width, double height) {
 
     /** Parts paragraphs into columns as level as they go, without changing their order or breaking one. */
     private static List<List<Row>> split(List<List<Row>> paragraphs, int columns) {
+        double[] heights = paragraphs.stream().mapToDouble(TextBlock::height).toArray();
         double all = 0;
-        for (List<Row> paragraph : paragraphs) {
-            all += height(paragraph);
+        for (double height : heights) {
+            all += height;
         }
         double limit = all / columns;
-        List<List<Row>> split = filled(paragraphs, limit);
-        while (split.size() > columns) {
+        int[] starts = starts(heights, limit);
+        while (starts.length > columns) {
             limit += 0.5;
-            split = filled(paragraphs, limit);
+            starts = starts(heights, limit);
+        }
+        List<List<Row>> split = new ArrayList<>();
+        for (int i = 0; i < starts.length; i++) {
+            int end = i + 1 < starts.length ? starts[i + 1] : heights.length;
+            split.add(paragraphs.subList(starts[i], end).stream()
+                    .flatMap(List::stream)
+                    .toList());
         }
         return split;
     }
 
-    private static List<List<Row>> filled(List<List<Row>> paragraphs, double limit) {
-        List<List<Row>> columns = new ArrayList<>();
-        List<Row> column = new ArrayList<>();
-        for (List<Row> paragraph : paragraphs) {
-            if (!column.isEmpty() && height(column) + height(paragraph) > limit + 1e-9) {
-                columns.add(column);
-                column = new ArrayList<>();
+    /** The paragraphs with which columns begin that are filled up to a height, the first always. */
+    private static int[] starts(double[] heights, double limit) {
+        int[] starts = new int[Math.max(1, heights.length)];
+        int count = 1;
+        double filled = 0;
+        for (int i = 0; i < heights.length; i++) {
+            if (i > starts[count - 1] && filled + heights[i] > limit + 1e-9) {
+                starts[count++] = i;
+                filled = 0;
             }
-            column.addAll(paragraph);
+            filled += heights[i];
         }
-        columns.add(column);
-        return columns;
+        return Arrays.copyOf(starts, count);
     }
 
     private static double height(List<Row> rows) {

@@ -87,8 +87,8 @@ final class Answers implements TextDocumentService {
     @Override
     public void didClose(DidCloseTextDocumentParams params) {
         String uri = params.getTextDocument().getUri();
-        desk.drop(uri);
         workplace.shelf().close(uri);
+        checkSoon(uri);
     }
 
     @Override

@@ -100,14 +100,6 @@ final class Desk implements AutoCloseable {
         }
     }
 
-    /** Puts off for good what was to be done soon. */
-    void drop(String key) {
-        ScheduledFuture<?> before = later.remove(key);
-        if (before != null) {
-            before.cancel(false);
-        }
-    }
-
     @Override
     public void close() {
         clock.shutdownNow();

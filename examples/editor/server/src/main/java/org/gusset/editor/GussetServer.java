@@ -1,10 +1,12 @@
 package org.gusset.editor;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.IntConsumer;
 import org.eclipse.lsp4j.CodeActionKind;
 import org.eclipse.lsp4j.CodeActionOptions;
 import org.eclipse.lsp4j.CompletionOptions;
@@ -26,6 +28,8 @@ import org.eclipse.lsp4j.SetTraceParams;
 import org.eclipse.lsp4j.TextDocumentSyncKind;
 import org.eclipse.lsp4j.TextDocumentSyncOptions;
 import org.eclipse.lsp4j.WorkspaceFolder;
+import org.eclipse.lsp4j.WorkspaceFoldersOptions;
+import org.eclipse.lsp4j.WorkspaceServerCapabilities;
 import org.eclipse.lsp4j.services.LanguageClient;
 import org.eclipse.lsp4j.services.LanguageClientAware;
 import org.eclipse.lsp4j.services.LanguageServer;
@@ -38,12 +42,12 @@ public final class GussetServer implements LanguageServer, LanguageClientAware, 
     private final Workplace workplace = new Workplace(new Shelf());
     private final Desk desk = new Desk(this::trouble);
     private final Answers answers = new Answers(workplace, desk, this::check);
-    private final Runnable leave;
+    private final IntConsumer leave;
     private volatile @Nullable LanguageClient client;
     private volatile boolean over;
 
-    /** @param leave what is done when the editor has said that it is over */
-    public GussetServer(Runnable leave) {
+    /** @param leave what is done when the editor has said that it is over; takes 0, or 1 if the editor did not announce it */
+    public GussetServer(IntConsumer leave) {
         this.leave = leave;
     }
 
@@ -54,17 +58,23 @@ public final class GussetServer implements LanguageServer, LanguageClientAware, 
 
     @Override
     public CompletableFuture<InitializeResult> initialize(InitializeParams params) {
-        List<Path> folders = new ArrayList<>();
-        if (params.getWorkspaceFolders() != null) {
-            for (WorkspaceFolder folder : params.getWorkspaceFolders()) {
-                SourceNames.path(folder.getUri()).ifPresent(folders::add);
-            }
-        }
-        workplace.shelf().folders(folders);
-        workplace.root(folders.stream().findFirst());
+        List<Path> folders = params.getWorkspaceFolders() == null ? List.of() : paths(params.getWorkspaceFolders());
+        folders(folders);
         workplace.options(Options.defaults().with(params.getInitializationOptions()));
         return CompletableFuture.completedFuture(
                 new InitializeResult(capabilities(), new ServerInfo("gusset-language-server")));
+    }
+
+    private static List<Path> paths(List<WorkspaceFolder> folders) {
+        return folders.stream()
+                .flatMap(f -> SourceNames.path(f.getUri()).stream())
+                .toList();
+    }
+
+    /** The folders that are open; tables of measures are named from the first. */
+    private void folders(List<Path> folders) {
+        workplace.shelf().folders(folders);
+        workplace.root(folders.stream().findFirst());
     }
 
     private static ServerCapabilities capabilities() {
@@ -72,7 +82,12 @@ public final class GussetServer implements LanguageServer, LanguageClientAware, 
         TextDocumentSyncOptions sync = new TextDocumentSyncOptions();
         sync.setOpenClose(true);
         sync.setChange(TextDocumentSyncKind.Incremental);
+        sync.setSave(true);
         can.setTextDocumentSync(sync);
+        WorkspaceFoldersOptions folders = new WorkspaceFoldersOptions();
+        folders.setSupported(true);
+        folders.setChangeNotifications(true);
+        can.setWorkspace(new WorkspaceServerCapabilities(folders));
         can.setCompletionProvider(new CompletionOptions(false, List.of(".", " ")));
         can.setHoverProvider(true);
         can.setDefinitionProvider(true);
@@ -106,20 +121,17 @@ public final class GussetServer implements LanguageServer, LanguageClientAware, 
         return workplace.shelf().document(uri);
     }
 
-    /** Tells the editor what is wrong with a text, in its newest state. */
+    /** Tells the editor what is wrong with a text, in its newest state; with nothing if it is closed. */
     private void check(String uri) {
-        workplace.shelf().document(uri).ifPresent(document -> {
-            List<org.eclipse.lsp4j.Diagnostic> all = new Telling(workplace.analysis(document), workplace).all();
-            LanguageClient editor = client;
-            boolean newest = workplace
-                    .shelf()
-                    .document(uri)
-                    .filter(d -> d.version() == document.version())
-                    .isPresent();
-            if (editor != null && newest && !over) {
-                editor.publishDiagnostics(new PublishDiagnosticsParams(uri, all, document.version()));
-            }
-        });
+        Optional<Document> open = workplace.shelf().document(uri);
+        List<org.eclipse.lsp4j.Diagnostic> all = open.map(d -> new Telling(workplace.analysis(d), workplace).all())
+                .orElse(List.of());
+        Optional<Integer> version = open.map(Document::version);
+        boolean newest = version.equals(workplace.shelf().document(uri).map(Document::version));
+        LanguageClient editor = client;
+        if (editor != null && newest && !over) {
+            editor.publishDiagnostics(new PublishDiagnosticsParams(uri, all, version.orElse(null)));
+        }
     }
 
     private void checkAll() {
@@ -158,13 +170,11 @@ public final class GussetServer implements LanguageServer, LanguageClientAware, 
 
             @Override
             public void didChangeWorkspaceFolders(DidChangeWorkspaceFoldersParams params) {
-                List<Path> added = new ArrayList<>();
-                params.getEvent()
-                        .getAdded()
-                        .forEach(f -> SourceNames.path(f.getUri()).ifPresent(added::add));
-                workplace.shelf().folders(added);
-                Optional<Path> first = added.stream().findFirst();
-                first.ifPresent(f -> workplace.root(Optional.of(f)));
+                Set<Path> now = new LinkedHashSet<>(workplace.shelf().folders());
+                paths(params.getEvent().getRemoved()).forEach(now::remove);
+                now.addAll(paths(params.getEvent().getAdded()));
+                folders(List.copyOf(now));
+                checkAll();
             }
         };
     }
@@ -177,8 +187,9 @@ public final class GussetServer implements LanguageServer, LanguageClientAware, 
 
     @Override
     public void exit() {
+        int code = over ? 0 : 1;
         close();
-        leave.run();
+        leave.accept(code);
     }
 
     @Override

@@ -17,7 +17,7 @@ public final class Main {
         OutputStream out = System.out;
         // What is printed by mistake must not come between the messages.
         System.setOut(System.err);
-        try (GussetServer server = new GussetServer(() -> System.exit(0))) {
+        try (GussetServer server = new GussetServer(System::exit)) {
             Launcher<LanguageClient> launcher = LSPLauncher.createServerLauncher(server, in, out);
             server.connect(launcher.getRemoteProxy());
             launcher.startListening().get();

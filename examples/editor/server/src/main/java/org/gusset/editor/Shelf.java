@@ -46,6 +46,11 @@ final class Shelf {
         folders = List.copyOf(roots);
     }
 
+    /** The folders that are open in the editor. */
+    List<Path> folders() {
+        return folders;
+    }
+
     void put(Document document) {
         open.put(document.uri(), document);
         touch();

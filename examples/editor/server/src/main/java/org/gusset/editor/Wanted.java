@@ -3,6 +3,7 @@ package org.gusset.editor;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.gusset.core.measure.Dimension;
@@ -48,7 +49,7 @@ record Wanted(Where where, List<String> path, Kind kind, Optional<Dimension> dim
         }
         Matcher tail = TAIL.matcher(code);
         String dotted = tail.find() ? tail.group(1) : "";
-        String head = tail.hitEnd() || !dotted.isEmpty() ? code.substring(0, tail.start()) : code;
+        String head = code.substring(0, tail.start());
         List<String> path = dotted.isEmpty()
                 ? List.of()
                 : List.of(dotted.substring(0, dotted.length() - 1).split("\\."));
@@ -133,10 +134,7 @@ record Wanted(Where where, List<String> path, Kind kind, Optional<Dimension> dim
         // The last statement alone.
         for (int i = tokens.size() - 1; i > 0; i--) {
             boolean brace = tokens.get(i - 1).equals("{") || tokens.get(i - 1).equals("}");
-            if (brace
-                    || (i > 0
-                            && beginsStatement(tokens.get(i))
-                            && !tokens.get(i - 1).equals("change"))) {
+            if (brace || (beginsStatement(tokens.get(i)) && !tokens.get(i - 1).equals("change"))) {
                 return tokens.subList(i, tokens.size());
             }
         }
@@ -161,7 +159,7 @@ record Wanted(Where where, List<String> path, Kind kind, Optional<Dimension> dim
             words = options;
         } else if (last.equals("(") || (last.equals(",") && open(tokens) >= 0)) {
             kind = argument(tokens, open(tokens));
-        } else if ("+-<><=>=".contains(last) && !last.isEmpty() && tokens.size() > 1) {
+        } else if (BESIDE_AMOUNTS.contains(last) && tokens.size() > 1) {
             Optional<Named> left = meaning(tokens.get(tokens.size() - 2), offset, names, source);
             boolean edges = statement.equals("seam") || statement.equals("opening");
             kind = edges ? Kind.PATH : Kind.AMOUNT;
@@ -171,10 +169,18 @@ record Wanted(Where where, List<String> path, Kind kind, Optional<Dimension> dim
             }
         } else {
             kind = after(last, statement, tokens);
-            dimension = Vocabulary.BEFORE_LENGTHS.contains(last) ? Optional.of(Dimension.LENGTH) : Optional.empty();
+            if (Vocabulary.BEFORE_LENGTHS.contains(last)) {
+                dimension = Optional.of(Dimension.LENGTH);
+            } else if (last.equals("=") && kind == Kind.AMOUNT && tokens.size() > 1) {
+                dimension = meaning(tokens.get(tokens.size() - 2), offset, names, source)
+                        .flatMap(Named::dimension);
+            }
         }
         return new Wanted(Where.INSIDE, path, kind, dimension, words);
     }
+
+    /** Signs between two amounts, or between two edges that are sewn to each other. */
+    private static final Set<String> BESIDE_AMOUNTS = Set.of("+", "-", "<", ">", "<=", ">=");
 
     private static final List<String> UNITS = List.of("mm", "cm", "m", "in", "ft", "yd");
 
@@ -245,7 +251,7 @@ record Wanted(Where where, List<String> path, Kind kind, Optional<Dimension> dim
             case "curve" -> before.equals("square") ? Kind.PATH : last.equals("=") ? Kind.ANY : Kind.POINT;
             case "point" ->
                 last.equals("=") || last.equals("and") ? Kind.POINT : before.equals("square") ? Kind.PATH : Kind.ANY;
-            case "let", "unknown", "gather", "pleat", "finished" -> last.equals("and") ? Kind.ANY : Kind.AMOUNT;
+            case "let", "unknown", "fit", "gather", "pleat", "finished" -> last.equals("and") ? Kind.ANY : Kind.AMOUNT;
             default -> Kind.ANY;
         };
     }
@@ -258,8 +264,7 @@ record Wanted(Where where, List<String> path, Kind kind, Optional<Dimension> dim
         List<Named> all = names.visible(source, offset);
         Optional<Named> found = Optional.empty();
         for (String part : parts) {
-            List<Named> among = all;
-            found = among.stream().filter(n -> n.name().equals(part)).findFirst();
+            found = all.stream().filter(n -> n.name().equals(part)).findFirst();
             if (found.isEmpty()) {
                 return found;
             }

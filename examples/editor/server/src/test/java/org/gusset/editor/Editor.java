@@ -22,6 +22,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import org.eclipse.lsp4j.DidChangeTextDocumentParams;
+import org.eclipse.lsp4j.DidCloseTextDocumentParams;
 import org.eclipse.lsp4j.DidOpenTextDocumentParams;
 import org.eclipse.lsp4j.InitializeParams;
 import org.eclipse.lsp4j.InitializeResult;
@@ -50,7 +51,7 @@ final class Editor implements LanguageClient, AutoCloseable {
     private static final long PATIENCE = 120;
 
     private final Path folder;
-    private final GussetServer server = new GussetServer(() -> {});
+    private final GussetServer server = new GussetServer(code -> {});
     private final LanguageServer remote;
     private final List<Future<Void>> listening = new ArrayList<>();
     private final List<AutoCloseable> pipes = new ArrayList<>();
@@ -216,20 +217,34 @@ final class Editor implements LanguageClient, AutoCloseable {
 
     // ---- what the server tells
 
+    /** Closes a text; the messages that the editor then has of it. */
+    List<org.eclipse.lsp4j.Diagnostic> close(String name) {
+        PublishDiagnosticsParams last = Objects.requireNonNull(told.get(uri(name)), name);
+        remote.getTextDocumentService().didClose(new DidCloseTextDocumentParams(id(name)));
+        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE);
+        while (told.get(uri(name)) == last && System.nanoTime() < end) {
+            pause();
+        }
+        return Objects.requireNonNull(told.get(uri(name)), name).getDiagnostics();
+    }
+
+    private static void pause() {
+        try {
+            Thread.sleep(2);
+        } catch (InterruptedException e) {
+            throw new AssertionError("nothing more is waited for", e);
+        }
+    }
+
     /** The messages about the newest state of a text. */
     List<org.eclipse.lsp4j.Diagnostic> messages(String name) {
         long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE);
         while (System.nanoTime() < end) {
             PublishDiagnosticsParams last = told.get(uri(name));
-            if (last != null && last.getVersion().equals(versions.get(name))) {
+            if (last != null && Objects.equals(last.getVersion(), versions.get(name))) {
                 return last.getDiagnostics();
             }
-            try {
-                Thread.sleep(2);
-            } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-                break;
-            }
+            pause();
         }
         throw new AssertionError("nothing was told about " + name);
     }

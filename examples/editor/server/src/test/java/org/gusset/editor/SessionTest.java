@@ -13,6 +13,7 @@ import org.eclipse.lsp4j.CodeActionParams;
 import org.eclipse.lsp4j.CompletionItem;
 import org.eclipse.lsp4j.CompletionParams;
 import org.eclipse.lsp4j.DefinitionParams;
+import org.eclipse.lsp4j.DidChangeWorkspaceFoldersParams;
 import org.eclipse.lsp4j.DocumentFormattingParams;
 import org.eclipse.lsp4j.DocumentSymbol;
 import org.eclipse.lsp4j.DocumentSymbolParams;
@@ -30,6 +31,8 @@ import org.eclipse.lsp4j.ReferenceParams;
 import org.eclipse.lsp4j.RenameParams;
 import org.eclipse.lsp4j.SemanticTokensParams;
 import org.eclipse.lsp4j.TextEdit;
+import org.eclipse.lsp4j.WorkspaceFolder;
+import org.eclipse.lsp4j.WorkspaceFoldersChangeEvent;
 import org.gusset.dsl.Source;
 import org.gusset.dsl.format.Formatter;
 import org.junit.jupiter.api.AfterEach;
@@ -188,8 +191,11 @@ class SessionTest {
     void completionOffersWhatFitsInKindAndDimensionFirst() {
         editor.open("block.gusset", BLOCK);
         assertThat(first(offered("point knee = top toward ")))
-                .contains("side", "low", "foot", "origin".substring(0, 0) + "top")
+                .contains("side", "low", "foot", "top")
                 .doesNotContain("waistline", "quarter", "Base");
+        assertThat(first(offered("point knee = "))).contains("side", "low").doesNotContain("quarter", "hem");
+        assertThat(first(offered("join whole = "))).contains("edge", "hem").doesNotContain("top", "quarter");
+        assertThat(first(offered("let knee = "))).contains("quarter", "waist").doesNotContain("side", "hem");
         assertThat(first(offered("point knee = top right ")))
                 .contains("quarter", "waist")
                 .doesNotContain("side", "hem");
@@ -230,6 +236,60 @@ class SessionTest {
         assertThat(references("block.gusset", editor.at("block.gusset", "quarter", 1)))
                 .as("asked from the file that knows nothing of the other")
                 .hasSize(3);
+    }
+
+    /** By the Language Server Protocol 3.17, a server that wants to hear of changed folders says so, and so does one of saved texts. */
+    @Test
+    void foldersOfTheEditorComeAndGo(@TempDir Path other) {
+        assertThat(editor.initialized
+                        .getCapabilities()
+                        .getWorkspace()
+                        .getWorkspaceFolders()
+                        .getChangeNotifications()
+                        .getRight())
+                .isTrue();
+        assertThat(editor.initialized
+                        .getCapabilities()
+                        .getTextDocumentSync()
+                        .getRight()
+                        .getSave()
+                        .getLeft())
+                .isTrue();
+        editor.open("block.gusset", BLOCK);
+        Position quarter = editor.at("block.gusset", "quarter", 1);
+        assertThat(references("block.gusset", quarter)).hasSize(3);
+        WorkspaceFolder first = new WorkspaceFolder(SourceNames.uri(folder), "drafts");
+        WorkspaceFolder second = new WorkspaceFolder(SourceNames.uri(other), "other");
+        foldersChange(List.of(second), List.of());
+        assertThat(references("block.gusset", quarter)).as("both folders").hasSize(3);
+        assertThat(told("block.gusset", quarter)).contains("18 cm for Ottilie Fenn");
+        foldersChange(List.of(), List.of(first));
+        assertThat(references("block.gusset", quarter)).as("the other alone").hasSize(2);
+    }
+
+    private void foldersChange(List<WorkspaceFolder> added, List<WorkspaceFolder> removed) {
+        editor.remote()
+                .getWorkspaceService()
+                .didChangeWorkspaceFolders(
+                        new DidChangeWorkspaceFoldersParams(new WorkspaceFoldersChangeEvent(added, removed)));
+    }
+
+    @Test
+    void aTextThatIsClosedLeavesNoMessagesBehind() {
+        editor.open("block.gusset", BLOCK.replace("waist / 4", "wiast / 4"));
+        assertThat(editor.messages("block.gusset")).hasSize(1);
+        assertThat(editor.close("block.gusset")).isEmpty();
+    }
+
+    /** By the Language Server Protocol 3.17: 0 if the end was announced, else 1. */
+    @Test
+    void theServerEndsWellOnlyIfTheEndWasAnnounced() {
+        List<Integer> codes = new ArrayList<>();
+        new GussetServer(codes::add).exit();
+        GussetServer announced = new GussetServer(codes::add);
+        Editor.get(announced.shutdown());
+        announced.exit();
+        assertThat(codes).containsExactly(1, 0);
     }
 
     @Test

@@ -187,6 +187,7 @@
       of.append(make('h3', '', one.name));
       const sheets = make('div', 'sheets');
       sheets.append(...one.pictures.map(picture));
+      if (one.pictures.length > 1) for (const figure of sheets.children) figure.prepend(make('figcaption', '', figure.dataset.piece));
       if (!one.pictures.length) sheets.append(make('p', '', 'Nothing is drawn yet.'));
       of.append(sheets);
       return of;
@@ -260,7 +261,7 @@
     mark(at('next'), step >= view.steps.length);
     at('place').textContent = heading
       ? 'Step ' + step + ' of ' + view.steps.length + ': ' + (heading.piece ? heading.piece + ', ' : '') + heading.title
-      : 'Each piece as a whole';
+      : 'Each piece as a whole, as large as there is room for it: not all to one scale';
     at('says').replaceChildren(...view.says.map(words => make('p', '', words)));
   }
 
