@@ -103,7 +103,7 @@ public final class LayCheck {
                 Polygon other = cut.get(j).polygon();
                 Envelope near = one.getEnvelopeInternal();
                 near.expandBy(options.gap());
-                boolean sameOne = cut.get(i).piece() == cut.get(j).piece();
+                boolean sameOne = cut.get(i).piece().equals(cut.get(j).piece());
                 if (!near.intersects(other.getEnvelopeInternal())) {
                     continue;
                 } else if (one.intersection(other).getArea() > HAIR) {

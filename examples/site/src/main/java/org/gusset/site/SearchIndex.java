@@ -24,7 +24,7 @@ final class SearchIndex {
         for (Node node = page.document().getFirstChild(); node != null; node = node.getNext()) {
             MarkdownPage.Headline next = headlines.get(node);
             if (next != null) {
-                if (next != head) {
+                if (!next.equals(head)) {
                     parts.add(part(head, words.toString()));
                     words.setLength(0);
                 }
