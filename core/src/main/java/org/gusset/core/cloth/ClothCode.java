@@ -30,6 +30,7 @@ public enum ClothCode implements Code {
     JOINS_TAKE_ALL(
             "CLO009", Severity.ERROR, "{piece} is longer than `{cloth}` allows, and joins would take up all of it."),
     NO_LAY("CLO010", Severity.ERROR, "What is cut of `{cloth}` finds no place on it {how}."),
+    OTHERWISE_FOLDED("CLO011", Severity.WARNING, "Nothing of `{cloth}` can be cut {how}, so it is laid {laid}."),
     TOO_MUCH("LIM306", Severity.ERROR, "{count} pieces are cut from `{cloth}`; laying them takes more than {most}.");
 
     private final String id;

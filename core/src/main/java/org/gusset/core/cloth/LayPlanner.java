@@ -167,7 +167,20 @@ public final class LayPlanner {
                 }
             }
         }
-        return Outcome.of(chosen(cloth, best, all, clothsLeft, effort), told);
+        LayPlan plan = chosen(cloth, best, all, clothsLeft, effort);
+        options.only()
+                .filter(f -> plan.sections().stream().noneMatch(s -> s.folding() == f))
+                .ifPresent(f -> told.add(Diagnostic.of(
+                                ClothCode.OTHERWISE_FOLDED,
+                                Place.named(cloth.name()),
+                                "cloth",
+                                cloth.name(),
+                                "how",
+                                f.words(),
+                                "laid",
+                                plan.words())
+                        .with(Hint.of("cloth.any-folding", "Let it be folded in any way, or lay it open."))));
+        return Outcome.of(plan, told);
     }
 
     private static Diagnostic tooMuch(LayCloth cloth, long cuts, String most) {

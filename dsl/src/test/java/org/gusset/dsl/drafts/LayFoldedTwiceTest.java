@@ -6,17 +6,23 @@ import static org.gusset.dsl.drafts.Lays.PLAIN;
 import static org.gusset.dsl.drafts.Lays.drawn;
 import static org.gusset.dsl.drafts.Lays.oblong;
 import static org.gusset.dsl.drafts.Lays.of;
+import static org.gusset.dsl.drafts.Lays.outcome;
 import static org.gusset.dsl.drafts.Lays.plan;
 import static org.gusset.dsl.drafts.Lays.wedge;
 
+import java.util.List;
 import java.util.Optional;
+import org.gusset.core.cloth.ClothCode;
 import org.gusset.core.cloth.Copies;
 import org.gusset.core.cloth.CuttingOrder;
 import org.gusset.core.cloth.Folding;
 import org.gusset.core.cloth.LaidPiece;
 import org.gusset.core.cloth.LayPlan;
+import org.gusset.core.cloth.LayPlanner;
 import org.gusset.core.cloth.LaySection;
 import org.gusset.core.cloth.LayWords;
+import org.gusset.core.diagnostic.Diagnostic;
+import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.draft.Drawing;
 import org.gusset.core.pattern.Piece;
 import org.junit.jupiter.api.Test;
@@ -119,5 +125,22 @@ class LayFoldedTwiceTest {
                 piece.spare(),
                 Optional.of(inner),
                 piece.join());
+    }
+
+    @Test
+    void whatCannotBeCutInFoursIsLaidOtherwiseAndThatIsTold() {
+        Drawing drawing = drawn("cloth shell wide 80 cm", wedge("Gore", "cut 1 pair from shell"));
+        Outcome<List<LayPlan>> made = outcome(drawing, LayPlanner.cloths(drawing), PLAIN.withOnly(Folding.TWICE));
+        assertThat(made.orThrow().get(0).sections())
+                .extracting(LaySection::folding)
+                .containsExactly(Folding.LENGTHWISE);
+        assertThat(made.diagnostics()).extracting(Diagnostic::code).containsExactly(ClothCode.OTHERWISE_FOLDED);
+        assertThat(made.diagnostics().get(0).message())
+                .contains("cut folded twice", "so it is laid folded lengthwise, selvage on selvage");
+        Outcome<List<LayPlan>> fours = outcome(
+                drawn("cloth shell wide 80 cm", wedge("Gore", "cut 2 pairs from shell")),
+                LayPlanner.cloths(drawing),
+                PLAIN.withOnly(Folding.TWICE));
+        assertThat(fours.diagnostics()).isEmpty();
     }
 }

@@ -180,11 +180,12 @@ public final class LaySheet {
                     "other",
                     Fact.length(section.width() - section.meets()));
         }
+        boolean first = section.equals(plan.sections().get(0));
+        String which = first ? "The first " : "The next ";
+        boolean twice = section.folding().turnsLayers();
         return words.say(
-                section.folding().turnsLayers() ? "lay-section-twice" : "lay-section",
-                section.folding().turnsLayers()
-                        ? "The next {length} of cloth, {half} on the table, {folding}:"
-                        : "The next {length}, {folding}:",
+                (twice ? "lay-section-twice" : "lay-section") + (first ? "-first" : ""),
+                which + (twice ? "{length} of cloth, {half} on the table, {folding}:" : "{length}, {folding}:"),
                 "length",
                 Fact.length(section.clothLength()),
                 "half",

@@ -83,13 +83,13 @@ class DiagnosticPagesTest {
         assertThat(pages().stream().filter(p -> p.text().contains(UNREACHED)).map(Page::name))
                 .containsExactlyInAnyOrder(
                         "CLO002", "CLO003", "CLO004", "CLO005", "CLO006", "CLO007", "CLO008", "CLO009", "CLO010",
-                        "GEO001", "GEO002", "GEO005", "GRD011", "GRD012", "GRD016", "GRD018", "GRD105", "GRD106",
-                        "LIM001", "LIM003", "LIM101", "LIM102", "LIM103", "LIM104", "LIM105", "LIM106", "LIM108",
-                        "LIM109", "LIM110", "LIM111", "LIM112", "LIM113", "LIM202", "LIM203", "LIM204", "LIM206",
-                        "LIM207", "LIM301", "LIM302", "LIM303", "LIM304", "LIM305", "LIM306", "MEA102", "MEA104",
-                        "MEA201", "MEA202", "MEA203", "MEA216", "MEA217", "MEA218", "PAP001", "PAP002", "PAP003",
-                        "PAP004", "PAP005", "PCE007", "PCE008", "PCE009", "PCE010", "PCE016", "PCE018", "PCE025",
-                        "PCE026", "PCE027", "PCE031", "SEW025");
+                        "CLO011", "GEO001", "GEO002", "GEO005", "GRD011", "GRD012", "GRD016", "GRD018", "GRD105",
+                        "GRD106", "LIM001", "LIM003", "LIM101", "LIM102", "LIM103", "LIM104", "LIM105", "LIM106",
+                        "LIM108", "LIM109", "LIM110", "LIM111", "LIM112", "LIM113", "LIM202", "LIM203", "LIM204",
+                        "LIM206", "LIM207", "LIM301", "LIM302", "LIM303", "LIM304", "LIM305", "LIM306", "MEA102",
+                        "MEA104", "MEA201", "MEA202", "MEA203", "MEA216", "MEA217", "MEA218", "PAP001", "PAP002",
+                        "PAP003", "PAP004", "PAP005", "PCE007", "PCE008", "PCE009", "PCE010", "PCE016", "PCE018",
+                        "PCE025", "PCE026", "PCE027", "PCE031", "SEW025");
     }
 
     @TestFactory
