@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param only the one way of folding that is wanted; empty if the shortest is to be found
  * @param sale in which steps the cloth is sold
  * @param most how many steps the plans at once of one drawing may take, all its cloths and ways of folding together; see {@link
- *     org.gusset.core.cloth.packing.Strip#work}
+ *     org.gusset.core.cloth.packing.Strip#work}; not negative
  */
 public record LayOptions(double gap, double flattening, double tilt, Optional<Folding> only, Sale sale, long most) {
     /** The most that a piece may be tilted, in degrees: beyond that it is another grain. */
@@ -29,6 +29,9 @@ public record LayOptions(double gap, double flattening, double tilt, Optional<Fo
         if (!(gap >= 0 && gap < Double.MAX_VALUE) || !(flattening > 0 && flattening < Double.MAX_VALUE)) {
             throw new IllegalArgumentException(
                     "a gap is not negative, flattening is positive: " + gap + ", " + flattening);
+        }
+        if (most < 0) {
+            throw new IllegalArgumentException("no fewer steps than none: " + most);
         }
         if (!(tilt >= 0 && tilt <= MOST_TILT)) {
             throw new IllegalArgumentException("a piece may be tilted by 0 to " + MOST_TILT + " degrees: " + tilt);
