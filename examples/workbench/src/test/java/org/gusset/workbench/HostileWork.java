@@ -114,9 +114,9 @@ final class HostileWork {
                         page("LIM306"),
                         square("A", "").replace("cut 1\n", "cut 10000\n")),
                 lay(
-                        "5 stars of 300 lines with deep notches between, laid on cloth",
+                        "12 stars of 300 lines with deep notches between, laid on cloth",
                         page("LIM306"),
-                        lines(5, i -> star("A" + i, 10, 30))),
+                        lines(12, i -> star("A" + i, 10, 30))),
                 lay(
                         "a strip of 900 m on the bias, cut 1,000 times, laid on cloth in joined lengths",
                         page("LIM306"),
