@@ -22,6 +22,11 @@ final class Fitted {
         return List.of("Pip Thistlewick", "Maren Oddway", "Bartholo Grumthorpe");
     }
 
+    /** One of the cast, by turns of the drafts. */
+    static String turn(String draft) {
+        return cast().get(drafts().indexOf(draft) % cast().size());
+    }
+
     static List<String> drafts() {
         try (Stream<Path> files = Files.list(EXAMPLES.resolve("drafts"))) {
             return files.map(f -> String.valueOf(f.getFileName()))

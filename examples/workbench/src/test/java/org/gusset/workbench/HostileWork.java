@@ -81,15 +81,13 @@ final class HostileWork {
                                 + square("A", "")
                                 + lines(300, i -> "check v7999 < 1 mm")),
                 draft(
-                        "300 seams that do not match, each of which rests on 200 choices",
+                        "150 seams that do not match, each of which rests on 200 choices",
                         page("SEW001") + ", but " + page("LIM207"),
                         lines(200, i -> "choose v" + i + " = 1 cm")
                                 + "let s = v0"
                                 + lines(199, i -> " + v" + (i + 1)).replace("\n", "") + "\n"
-                                + lines(100, i -> square("A" + i, "").replace("b down 10 cm", "b down 10 cm down s"))
-                                + lines(
-                                        300,
-                                        i -> "seam s" + i + " = A" + i % 100 + ".ab to A" + (i + 1) % 100 + ".bc")),
+                                + lines(50, i -> square("A" + i, "").replace("b down 10 cm", "b down 10 cm down s"))
+                                + lines(150, i -> "seam s" + i + " = A" + i % 50 + ".ab to A" + (i + 1) % 50 + ".bc")),
                 draft(
                         "300 seams of all edges of pieces that are cut 1,000 times",
                         page("LIM206") + ", but " + page("LIM306"),

@@ -104,23 +104,27 @@ class SameBytesTest {
         }
     }
 
-    /** Elsewhere in time, place and language too: a habit of the machine must not reach a pattern. */
+    /** Elsewhere in time, place and language too: a habit of the machine must not reach a pattern. In the normal run on one body by turns. */
     @Test
     void anotherJdkDrawsWhatWasKept() throws Exception {
         Optional<Path> java = OtherJdk.java();
         assumeTrue(java.isPresent(), "no other JDK was found; -Dgusset.jdk=DIR names one");
         Path out = folder.resolve("sums.txt");
         Path err = folder.resolve("messages.txt");
-        Process process = new ProcessBuilder(
-                        java.orElseThrow().toString(),
-                        "-Xmx1g",
-                        "-Duser.language=tr",
-                        "-Duser.country=TR",
-                        "-Duser.timezone=Pacific/Auckland",
-                        "-Dgusset.root=" + System.getProperty("gusset.root", "../.."),
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        ShippedDocuments.class.getName())
+        List<String> words = new ArrayList<>(List.of(
+                java.orElseThrow().toString(),
+                "-Xmx1g",
+                "-Duser.language=tr",
+                "-Duser.country=TR",
+                "-Duser.timezone=Pacific/Auckland",
+                "-Dgusset.root=" + System.getProperty("gusset.root", "../.."),
+                "-cp",
+                System.getProperty("java.class.path"),
+                ShippedDocuments.class.getName()));
+        if (ROUNDS == 1) {
+            words.add("one body by turns");
+        }
+        Process process = new ProcessBuilder(words)
                 .redirectOutput(out.toFile())
                 .redirectError(err.toFile())
                 .start();
@@ -131,7 +135,12 @@ class SameBytesTest {
         }
         assertThat(Files.readString(err)).isEmpty();
         assertThat(process.exitValue()).isZero();
-        assertThat(Files.readAllLines(out)).as("drawn by %s", java.get()).isEqualTo(kept());
+        List<String> expected = kept();
+        if (ROUNDS == 1) {
+            expected.removeIf(line -> !line.contains(", every body, ")
+                    && !line.contains(", " + Fitted.turn(words(line).replaceAll(",.*", ".gusset")) + ", "));
+        }
+        assertThat(Files.readAllLines(out)).as("drawn by %s", java.get()).isEqualTo(expected);
     }
 
     /** So that the sums stand for something: no two documents of different bodies are the same but where a body has no say. */

@@ -160,6 +160,7 @@ final class ShippedDocuments {
     /** Writes the sums of all shipped drafts to the standard output, so that another JDK can be asked for them. */
     public static void main(String[] args) {
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
-        Sums.ofAll().forEach(out::println);
+        Sums.ofAll(name -> args.length == 0 ? Fitted.cast() : List.of(Fitted.turn(name)))
+                .forEach(out::println);
     }
 }

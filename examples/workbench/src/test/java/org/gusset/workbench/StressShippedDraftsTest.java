@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Every shipped draft over all that its ranges let in: made-up bodies, no source. {@code -Dgusset.stress.bodies=N} tries more of them. */
 class StressShippedDraftsTest {
-    private static final int BODIES = Integer.getInteger("gusset.stress.bodies", 800);
+    private static final int BODIES = Integer.getInteger("gusset.stress.bodies", 500);
 
     /** What may fail, and docs/reference/survey.md tells why: the message's code and the check or seam. */
     private static final Map<String, String> EXPLAINED = Map.of("drawstring-bag.gusset", "SEW005 mouth_hole");

@@ -6,6 +6,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.function.Function;
 import org.gusset.core.draft.Draft;
 
 /** SHA-256 sums of the shipped drafts' documents, a line each: the sum, the draft, the body, the document. */
@@ -14,10 +15,15 @@ final class Sums {
 
     /** The sums of every shipped draft on every body of the cast. */
     static List<String> ofAll() {
+        return ofAll(name -> Fitted.cast());
+    }
+
+    /** @param bodies those on whom a draft is drawn, by its name */
+    static List<String> ofAll(Function<String, List<String>> bodies) {
         List<String> lines = new ArrayList<>();
         for (String name : Fitted.drafts()) {
             Draft draft = Fitted.draft(name);
-            Fitted.cast().forEach(body -> lines.addAll(of(name, draft, body)));
+            bodies.apply(name).forEach(body -> lines.addAll(of(name, draft, body)));
             StringBuilder card = new StringBuilder();
             ShippedDocuments.card(draft).values().forEach(card::append);
             lines.add(line(card.toString(), name, "every body", "card"));

@@ -24,9 +24,7 @@ class SvgGrammarTest {
     }
 
     private static List<String> bodies(String draft) {
-        List<String> cast = Fitted.cast();
-        int turn = Fitted.drafts().indexOf(draft) % cast.size();
-        return Boolean.getBoolean("gusset.pictures.all") ? cast : List.of(cast.get(turn));
+        return Boolean.getBoolean("gusset.pictures.all") ? Fitted.cast() : List.of(Fitted.turn(draft));
     }
 
     @ParameterizedTest
