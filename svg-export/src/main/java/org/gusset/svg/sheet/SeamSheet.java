@@ -128,7 +128,7 @@ public final class SeamSheet {
             stretch(ink, stretch, upper, lower, scale);
         }
         double height = lower + ROD + caption + 2;
-        return new Block(ids.of("seam-" + seam.name()), "seam", Words.spoken(seam.name()), LENGTH, height, ink);
+        return new Block(ids.of("seam", seam.name()), "seam", Words.spoken(seam.name()), LENGTH, height, ink);
     }
 
     private String ease(SewnSeam seam) {
