@@ -85,25 +85,46 @@
   }
 
   // The text.
+  let laid = [];
+  function item(text) {
+    const box = make('li');
+    const line = make('button', 'line', text || ' ');
+    line.type = 'button';
+    line.tabIndex = -1;
+    line.setAttribute('aria-pressed', 'false');
+    box.append(line);
+    return box;
+  }
+
+  /** Makes new lines where the text is another; those before and behind stay as they are. */
+  function layLines(texts) {
+    const most = Math.min(laid.length, texts.length);
+    let before = 0;
+    while (before < most && laid[before] === texts[before]) before++;
+    let behind = 0;
+    while (behind < most - before && laid[laid.length - 1 - behind] === texts[texts.length - 1 - behind]) behind++;
+    const old = [...lines.children].slice(before, laid.length - behind);
+    const next = lines.children[laid.length - behind] || null;
+    for (const one of old) one.remove();
+    for (const text of texts.slice(before, texts.length - behind)) lines.insertBefore(item(text), next);
+    const same = texts.length === laid.length;
+    for (let i = before; i < texts.length - (same ? behind : 0); i++) {
+      const line = lines.children[i].firstElementChild;
+      line.dataset.line = String(i + 1);
+      line.setAttribute('aria-label', 'Line ' + (i + 1) + ': ' + (texts[i].trim() || 'empty'));
+    }
+    laid = texts;
+  }
+
   function showText(before) {
     const top = lines.scrollTop;
     const current = currentLine();
-    const texts = view.text.replace(/\r?\n$/, '').split(/\r?\n/);
-    if (!before || before.text !== view.text) {
-      const focused = lines.contains(document.activeElement);
-      lines.replaceChildren(...texts.map((text, i) => {
-        const item = make('li');
-        const line = make('button', 'line', text || ' ');
-        line.type = 'button';
-        line.tabIndex = -1;
-        line.dataset.line = String(i + 1);
-        line.setAttribute('aria-pressed', 'false');
-        line.setAttribute('aria-label', 'Line ' + (i + 1) + ': ' + (text.trim() || 'empty'));
-        item.append(line);
-        return item;
-      }));
-      walkTo(Math.min(current, texts.length), focused);
-    }
+    const focused = lines.contains(document.activeElement);
+    layLines(view.text.replace(/\r?\n$/, '').split(/\r?\n/));
+    // A line that is still there keeps its place, whatever was put before it.
+    if (!lines.querySelector('.line[tabindex="0"]')) walkTo(Math.min(current, laid.length), focused);
+    const pressed = lines.querySelector('.line[aria-pressed="true"]');
+    if (pressed) lit = Number(pressed.dataset.line);
     for (const old of lines.querySelectorAll('.wrong, .advice')) old.remove();
     for (const old of lines.querySelectorAll('.faulty')) old.classList.remove('faulty');
     const others = at('elsewhere');
@@ -135,9 +156,11 @@
   }
 
   function walkTo(number, focus) {
-    for (const line of lineButtons()) line.tabIndex = Number(line.dataset.line) === number ? 0 : -1;
-    const line = lines.querySelector('.line[tabindex="0"]');
-    if (line && focus) line.focus();
+    for (const old of lines.querySelectorAll('.line[tabindex="0"]')) old.tabIndex = -1;
+    const line = lines.children[number - 1] ? lines.children[number - 1].firstElementChild : null;
+    if (!line) return;
+    line.tabIndex = 0;
+    if (focus) line.focus();
   }
 
   lines.addEventListener('keydown', e => {
@@ -164,7 +187,7 @@
     const figure = make('figure', 'picture');
     figure.dataset.piece = one.piece;
     if (read.documentElement.localName !== 'svg') return figure;
-    const svg = document.importNode(read.documentElement, true);
+    const svg = document.adoptNode(read.documentElement);
     const prefix = 'picture-' + (++count) + '-';
     for (const element of [svg, ...svg.querySelectorAll('*')]) {
       if (element.id) element.id = prefix + element.id;
@@ -181,25 +204,40 @@
     return figure;
   }
 
+  /** The pictures that are shown, by body and piece, each with the text it was made of. */
+  let hung = new Map();
+
   function showPictures() {
+    const before = hung;
+    const made = [];
+    hung = new Map();
     pictures.replaceChildren(...view.bodies.map(one => {
       const of = make('section', 'of' + (one.stale ? ' stale' : ''));
       of.append(make('h3', '', one.name));
       const sheets = make('div', 'sheets');
-      sheets.append(...one.pictures.map(picture));
-      if (one.pictures.length > 1) for (const figure of sheets.children) figure.prepend(make('figcaption', '', figure.dataset.piece));
+      for (const shown of one.pictures) {
+        const key = JSON.stringify([one.name, shown.piece]);
+        const old = before.get(key);
+        const figure = old && old.svg === shown.svg ? old.figure : picture(shown);
+        if (!old || old.figure !== figure) made.push(figure);
+        const caption = figure.querySelector('figcaption');
+        if (caption) caption.remove();
+        if (one.pictures.length > 1) figure.prepend(make('figcaption', '', shown.piece));
+        hung.set(key, {svg: shown.svg, figure});
+        sheets.append(figure);
+      }
       if (!one.pictures.length) sheets.append(make('p', '', 'Nothing is drawn yet.'));
       of.append(sheets);
       return of;
     }));
-    pictures.querySelectorAll('.picture > svg').forEach(close);
+    for (const figure of made) if (figure.lastElementChild && figure.lastElementChild.localName === 'svg') close(figure.lastElementChild);
   }
 
   /** Frames a picture by what is drawn; the lesson's own frame is as wide for all of its pieces. */
   function close(svg) {
     const whole = (svg.getAttribute('viewBox') || '').split(' ').map(Number);
     let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
-    for (const part of svg.querySelectorAll('g')) {
+    for (const part of svg.querySelectorAll(':scope > g')) {
       const box = part.getBBox();
       if (box.width === 0 && box.height === 0) continue;
       left = Math.min(left, box.x);
@@ -237,9 +275,8 @@
         if (hit) named.classList.add('lit');
       }
     }
-    for (const one of lines.querySelectorAll('.line')) {
-      one.setAttribute('aria-pressed', String(Number(one.dataset.line) === lit && lit > 0));
-    }
+    for (const old of lines.querySelectorAll('.line[aria-pressed="true"]')) old.setAttribute('aria-pressed', 'false');
+    if (lines.children[lit - 1]) lines.children[lit - 1].firstElementChild.setAttribute('aria-pressed', 'true');
     const sums = at('sums');
     sums.replaceChildren();
     for (const [piece, name] of chosen) {
