@@ -123,6 +123,32 @@ await check('a measure that is slid is drawn, in every tab, and taken back', asy
   await other.close();
 });
 
+await check('a measure by the tape is slid by eighths, and typing moves the slide', async () => {
+  const fresh = await open();
+  const own = fresh.page;
+  const shown = page => page.locator('#card input[type="text"]').first();
+  await own.selectOption('#body', 'Maren Oddway');
+  await own.waitForFunction(() => / in$/.test(document.querySelector('#card input[type="text"]').value));
+  const slider = own.locator('#card input[type="range"]').first();
+  assert.equal(await shown(own).inputValue(), '38 1/2 in');
+  assert.equal(await slider.inputValue(), '38.5');
+  const before = await paths(own);
+  for (const [to, words] of [['38.625', '38 5/8 in'], ['38.75', '38 3/4 in'], ['39', '39 in']]) {
+    const seen = await version(own);
+    await slider.fill(to);
+    await heard(own, seen);
+    assert.equal(await shown(own).inputValue(), words);
+    assert.equal(await slider.getAttribute('aria-valuetext'), words);
+  }
+  assert.notEqual(await paths(own), before);
+  await shown(own).fill('37 1/4 in');
+  await own.waitForFunction(() => document.querySelector('#card input[type="range"]').value === '37.25');
+  await own.click('#clear');
+  await own.waitForFunction(() => document.querySelector('#card input[type="text"]').value === '38 1/2 in');
+  assert.equal(await paths(own), before);
+  await fresh.close();
+});
+
 await check('a point shows its sum and its line, a line what it makes', async () => {
   const name = await page.evaluate(() => document.querySelector('#pictures figure[data-piece="Back"] [data-name="neck_edge"]') && 'neck_edge');
   assert.equal(name, 'neck_edge');

@@ -27,7 +27,15 @@ final class WatchedFiles {
     private final String draft;
     private String text = "";
     private List<String> names = List.of();
-    private List<String> marks = List.of();
+    private List<Mark> marks = List.of();
+
+    /** The marks with which the draft was first seen empty. */
+    private List<Mark> emptied = List.of();
+
+    /** What tells a changed file: when it was written, how large it is, which file it is. */
+    private record Mark(Object written, long size, Object file) {
+        static final Mark NONE = new Mark("", -1, "");
+    }
 
     WatchedFiles(Bench bench, String draft) {
         this.bench = bench;
@@ -42,11 +50,20 @@ final class WatchedFiles {
 
     /** The draft as it is now, if a file has changed since it was read last. */
     Optional<WatchedText> changed() {
-        return marks().equals(marks) ? Optional.empty() : Optional.of(read());
+        List<Mark> now = marks();
+        if (now.equals(marks)) {
+            return Optional.empty();
+        }
+        // An editor that writes into the same file empties it first: an empty one is believed when it is seen twice.
+        if (now.get(0).size() == 0 && !text.isEmpty() && !now.equals(emptied)) {
+            emptied = now;
+            return Optional.empty();
+        }
+        return Optional.of(read());
     }
 
     private WatchedText read() {
-        List<String> before = marks();
+        List<Mark> before = marks();
         marks = before;
         Source source;
         try {
@@ -76,15 +93,15 @@ final class WatchedFiles {
         return lines;
     }
 
-    /** What tells a changed file: when it was written, how large it is, which file it is. */
-    private List<String> marks() {
-        List<String> all = new ArrayList<>();
+    /** The marks of the files, that of the draft first. */
+    private List<Mark> marks() {
+        List<Mark> all = new ArrayList<>();
         for (String name : names.isEmpty() ? List.of(draft) : names) {
             try {
                 BasicFileAttributes now = Files.readAttributes(Path.of(name), BasicFileAttributes.class);
-                all.add(now.lastModifiedTime().toString() + " " + now.size() + " " + now.fileKey());
+                all.add(new Mark(now.lastModifiedTime(), now.size(), now.fileKey()));
             } catch (IOException e) {
-                all.add("not there");
+                all.add(Mark.NONE);
             }
         }
         return all;

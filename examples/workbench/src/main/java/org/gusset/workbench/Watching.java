@@ -13,8 +13,10 @@ import org.gusset.workbench.watch.WatchSession;
 
 /** A draft that is looked at again and again, and the page that shows it. */
 final class Watching implements AutoCloseable {
-    /** How often the files are looked at. */
-    private static final long LOOK_MILLIS = 15;
+    /** How often the files are looked at while a page is open, and while none is. */
+    private static final long LOOK_MILLIS = 5;
+
+    private static final long IDLE_MILLIS = 100;
 
     private final WatchedFiles files;
     private final WatchSession session;
@@ -58,7 +60,7 @@ final class Watching implements AutoCloseable {
     private void look() {
         try {
             while (true) {
-                Thread.sleep(LOOK_MILLIS);
+                Thread.sleep(server.seen() ? LOOK_MILLIS : IDLE_MILLIS);
                 files.changed().ifPresent(session::take);
             }
         } catch (InterruptedException e) {

@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * A draft that is written to while headless Chromium shows it, driven by {@code src/test/browser/watch.mjs}; axe-core looks for what keeps
- * people out. {@code -Dgusset.watch.edits=200} times so many edits.
+ * people out. {@code -Dgusset.watch.edits=200} times so many edits and moves of a measure.
  */
 class WatchInBrowserTest {
     private static final Path SHOTS = Path.of("target", "watch-in-browser").toAbsolutePath();
@@ -39,14 +39,15 @@ class WatchInBrowserTest {
                     SHOTS.toString());
             assertThat(told.stream().filter(l -> l.startsWith("ok  ")).count())
                     .as(told.toString())
-                    .isEqualTo(18);
+                    .isEqualTo(19);
         }
     }
 
     /** The draft with the most pieces and the one with the most lines, each with an edit on which most of it hangs. */
     @ParameterizedTest
-    @CsvSource({"smock.gusset, down body_length", "fitted-bodice.gusset, chest / 12 + 13.7 cm"})
-    void howLongAnEditTakes(String name, String words, @TempDir Path folder) throws IOException, InterruptedException {
+    @CsvSource({"smock.gusset, down body_length, chest", "fitted-bodice.gusset, chest / 12 + 13.7 cm, chest"})
+    void howLongAnEditTakes(String name, String words, String measure, @TempDir Path folder)
+            throws IOException, InterruptedException {
         InBrowser.needed();
         int edits = Integer.getInteger("gusset.watch.edits", 0);
         assumeTrue(edits > 0, "-Dgusset.watch.edits=200 measures");
@@ -63,8 +64,9 @@ class WatchInBrowserTest {
                     watching.address().toString(),
                     draft.toString(),
                     Integer.toString(edits),
-                    words);
-            assertThat(told).hasSize(1);
+                    words,
+                    measure);
+            assertThat(told).hasSize(2);
             told.forEach(System.out::println);
         }
     }

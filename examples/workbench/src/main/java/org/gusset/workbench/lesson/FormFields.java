@@ -21,6 +21,7 @@ final class FormFields {
     private final Map<String, Draft.Measure> measures = new LinkedHashMap<>();
     private final Map<String, Draft.Option> options = new LinkedHashMap<>();
     private final Map<String, MeasureForm.Field> fields = new LinkedHashMap<>();
+    private final Map<String, String> estimates = new LinkedHashMap<>();
 
     FormFields(Drawing drawing, LengthStyle style) {
         Draft draft = drawing.draft();
@@ -35,6 +36,9 @@ final class FormFields {
                     id,
                     new MeasureForm.Field(
                             id, PageSteps.spoken(measure.name()), text, List.of(), notes(measure, needs, style)));
+            if (text.isEmpty()) {
+                amount(measure.name(), drawing).ifPresent(estimate -> estimates.put(id, style.show(estimate)));
+            }
         }
         for (Draft.Option option : draft.options()) {
             String id = "choice-" + (options.size() + 1);
@@ -63,6 +67,17 @@ final class FormFields {
     String text(String id) {
         MeasureForm.Field field = fields.get(id);
         return field == null ? "" : field.text();
+    }
+
+    /** How a field's amount can be slid, round what stands in it at first or is estimated; for JSON. */
+    Optional<Map<String, Object>> slide(MeasureForm.Field field) {
+        if (!field.words().isEmpty()) {
+            return Optional.empty();
+        }
+        String estimate = estimates.getOrDefault(field.id(), "");
+        String first = text(field.id()).isEmpty() ? estimate : text(field.id());
+        return Slide.of(first)
+                .map(slide -> slide.json(field.text().isEmpty() && !estimate.isEmpty() ? estimate : field.text()));
     }
 
     /** The form with what was written into it. */
@@ -101,6 +116,14 @@ final class FormFields {
             }
         }
         return style.show(entry.quantity());
+    }
+
+    private static Optional<Quantity> amount(String name, Drawing drawing) {
+        return drawing.values().stream()
+                .filter(value -> value.name().equals(name))
+                .findFirst()
+                .flatMap(value ->
+                        value instanceof NamedValue.Amount amount ? Optional.of(amount.quantity()) : Optional.empty());
     }
 
     private static String text(Draft.Option option, Drawing drawing, LengthStyle style) {

@@ -119,7 +119,7 @@ public final class MeasuringCard {
                         .filter(m -> m.field().equals(field.id()))
                         .map(Message::text)
                         .toList());
-        one.put("plain", fields.text(field.id()));
+        fields.slide(field).ifPresent(slide -> one.put("slide", slide));
         return one;
     }
 

@@ -47,6 +47,11 @@ public final class WatchServer implements AutoCloseable {
         return site.address();
     }
 
+    /** True if a page waits for news. */
+    public boolean seen() {
+        return pages.availablePermits() < MOST_PAGES;
+    }
+
     /** Stops at once; what is being answered is cut off. */
     @Override
     public void close() {

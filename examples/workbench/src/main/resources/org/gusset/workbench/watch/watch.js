@@ -16,7 +16,8 @@
   let body = '';
   let beside = [];
   let step = 0;
-  let version = 0;
+  /** The version that was told of last. */
+  let newest = 0;
   /** What is chosen: pairs of piece and name. */
   let chosen = [];
 
@@ -52,6 +53,8 @@
           : await fetch(path + '?' + about, {redirect: 'error'});
         if (!response.ok) throw new Error(response.status);
         show(await response.json());
+        // What was written on the card is told of too, mostly before it is answered: that answer shows it already.
+        if (!waiting && view.version < newest) waiting = {path: 'view'};
       } catch {
         away();
       }
@@ -66,7 +69,6 @@
   function show(now) {
     const before = view;
     view = now;
-    version = Math.max(version, now.version);
     step = now.step;
     at('title').textContent = now.title || now.file;
     document.title = (now.title || now.file) + ': a draft at work';
@@ -324,13 +326,11 @@
   });
 
   // The measuring card.
-  const amount = /^\s*(\d+(?:\.\d+)?)\s*([a-z"']*)\s*$/;
-
   function showCard() {
     showBodies();
     const now = view.card;
     const all = now ? [...now.measures, ...now.choices] : [];
-    const key = JSON.stringify([body, all.map(f => [f.id, f.label, f.words, f.notes, f.plain])]);
+    const key = JSON.stringify([body, all.map(f => [f.id, f.label, f.words, f.notes, reach(f.slide)])]);
     if (card.dataset.key !== key) {
       card.dataset.key = key;
       card.replaceChildren();
@@ -343,19 +343,34 @@
     for (const one of all) {
       const input = at(one.id);
       const slider = at(one.id + '-slider');
-      if (document.activeElement !== input && document.activeElement !== slider && input.value !== one.text) {
-        input.value = one.text;
-        slide(one);
-      }
+      const busy = document.activeElement;
+      if (busy !== input && busy !== slider && input.value !== one.text) input.value = one.text;
+      if (slider && busy !== slider) stand(slider, one.slide);
       if (one.wrong.length) input.setAttribute('aria-invalid', 'true'); else input.removeAttribute('aria-invalid');
       at(one.id + '-wrong').replaceChildren(...one.wrong.map(text => make('p', '', text)));
     }
   }
 
-  function slide(one) {
-    const slider = at(one.id + '-slider');
-    const read = amount.exec(at(one.id).value);
-    if (slider && read) slider.value = read[1];
+  /** What a slider is made of; where it stands may change. */
+  function reach(slide) { return slide ? [slide.from, slide.to, slide.step, slide.unit, slide.parts] : null; }
+
+  /** An amount as it is written: 30.5 cm, or 38 5/8 in by the tape. */
+  function written(value, {unit, parts}) {
+    let number = String(Number(value.toFixed(6)));
+    if (parts) {
+      let top = Math.round(value * parts);
+      let under = parts;
+      const whole = Math.floor(top / parts);
+      top -= whole * parts;
+      while (top > 0 && top % 2 === 0) { top /= 2; under /= 2; }
+      number = top === 0 ? String(whole) : (whole ? whole + ' ' : '') + top + '/' + under;
+    }
+    return number + (unit ? (unit === '%' ? '' : ' ') + unit : '');
+  }
+
+  function stand(slider, slide) {
+    if (slide.at !== undefined) slider.value = String(slide.at);
+    slider.setAttribute('aria-valuetext', written(Number(slider.value), slide));
   }
 
   function field(one) {
@@ -375,23 +390,19 @@
     }
     input.value = one.text;
     box.append(label, input);
-    const read = one.words.length ? null : amount.exec(one.plain);
-    if (read && Number(read[1]) > 0) {
+    if (one.slide) {
       const slider = make('input');
-      const middle = Number(read[1]);
       slider.type = 'range';
       slider.id = one.id + '-slider';
-      slider.min = String(Math.floor(middle * 0.7));
-      slider.max = String(Math.ceil(middle * 1.3));
-      slider.step = middle < 10 ? '0.1' : '0.5';
-      slider.value = read[1];
+      [slider.min, slider.max, slider.step] = reach(one.slide).map(String);
       slider.setAttribute('aria-label', one.label + ', by sliding');
+      stand(slider, one.slide);
       slider.addEventListener('input', () => {
-        input.value = slider.value + (read[2] ? ' ' + read[2] : '');
+        input.value = written(Number(slider.value), one.slide);
+        slider.setAttribute('aria-valuetext', input.value);
         write();
       });
       box.append(slider);
-      input.addEventListener('input', () => slide(one));
     }
     input.addEventListener('input', write);
     const wrong = make('div', 'wrong');
@@ -485,12 +496,9 @@
   // News: the browser connects again by itself.
   const news = new EventSource('news');
   news.addEventListener('message', e => {
-    const told = Number(e.data);
+    newest = Number(e.data);
     // A workbench that was started again counts from the beginning.
-    if (told !== version || !view) {
-      version = told;
-      ask('view');
-    }
+    if (!asking && (!view || view.version !== newest)) ask('view');
   });
   news.addEventListener('error', away);
   news.addEventListener('open', () => { if (view) ask('view'); });

@@ -155,6 +155,24 @@ class WatchSessionTest {
     }
 
     @Test
+    void whatWasNotMeasuredIsSlidFromItsEstimate() {
+        WatchSession session = new WatchSession(
+                text(DRAFT.replace("to 60 cm \"of", "to 60 cm else 32 cm \"of")),
+                List.of(Measurements.of("Ottilie Fenn")),
+                Choices.none(),
+                LengthStyle.CM,
+                (body, measure, text, place) -> QuantityText.parse(text, place),
+                SheetOptions.defaults());
+        Map<String, Object> field = measures(view(session)).get(0);
+        assertThat(field).containsEntry("text", "");
+        assertThat((Map<?, ?>) part(field, "slide"))
+                .hasToString("{from=22.0, to=42.0, step=0.5, unit=cm, parts=0, at=32.0}");
+        session.write("Ottilie Fenn", Map.of("measure-1", "40 cm", "choice-1", "30 cm"));
+        assertThat(((Map<?, ?>) part(measures(view(session)).get(0), "slide")).get("at"))
+                .isEqualTo(40.0);
+    }
+
+    @Test
     void bodiesStandBesideOneAnother() {
         Map<String, Object> view = session()
                 .view(WatchAsk.of(Map.of("body", "Maren Oddway", "beside", "Ottilie Fenn\nNobody", "step", "1")));
