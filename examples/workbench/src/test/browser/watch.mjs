@@ -6,6 +6,7 @@
 // Ends with 0 if all holds; each check that holds is told.
 import assert from 'node:assert/strict';
 import {readFileSync, renameSync, writeFileSync} from 'node:fs';
+import {createServer, request} from 'node:http';
 import {audit, done, launch, sideways} from './browser.mjs';
 
 const [, , executablePath, address, draft, shots] = process.argv;
@@ -45,7 +46,7 @@ await check('the draft stands beside its picture', async () => {
   const texts = await page.evaluate(() => [...document.querySelectorAll('#lines .line')].map(l => l.textContent));
   const wanted = original.replace(/\n$/, '').split('\n').map(l => l || ' ');
   assert.deepEqual(texts, wanted);
-  assert.match(await state(page), /no mistake$/);
+  assert.match(await state(page), /no mistake; no seam or check fails$/);
   assert.equal(await page.locator('#pictures .of').count(), 1);
   const pieces = [...original.matchAll(/^(?:piece|strip) (\w+)/gm)].map(m => m[1]);
   assert.deepEqual((await page.locator('#pictures figcaption').allTextContents()).sort(), pieces.sort(), 'each picture says which piece it is');
@@ -96,7 +97,7 @@ await check('what is mended is drawn again', async () => {
   const seen = await version(page);
   save(original);
   await heard(page, seen);
-  assert.match(await state(page), /no mistake$/);
+  assert.match(await state(page), /no mistake; no seam or check fails$/);
   assert.equal(await page.locator('#lines .wrong').count(), 0);
   assert.equal(await page.locator('#pictures .stale').count(), 0);
 });
@@ -206,10 +207,62 @@ await check('seams stand with their state, the worst first', async () => {
   await heard(page, seen);
   const states = await page.evaluate(() => [...document.querySelectorAll('#seams .state')].map(s => s.textContent));
   assert.equal(states[0], 'fails');
+  assert.match(await state(page), /; 1 of \d+ seams and checks fails$/);
   assert.ok(states.slice(1).every(s => s !== 'fails'));
   const next = await version(page);
   save(original);
   await heard(page, next);
+});
+
+await check('a seam shows its edges', async () => {
+  const seam = page.locator('#seams li').filter({has: page.locator('text=/Front.shoulder .*Back.shoulder/')});
+  await seam.locator('button').first().click();
+  assert.deepEqual(await lit(page), ['shoulder']);
+  assert.deepEqual((await sums(page)).map(([n]) => n).sort(), ['Back.shoulder', 'Front.shoulder']);
+  assert.equal(await page.evaluate(() => document.querySelectorAll('#pictures figure:has(.lit)').length), 2);
+  await browser.shoot(page, 'seam.png');
+});
+
+await check('a page whose connection is cut says so, and goes on when it can', async () => {
+  const bench = new URL(address);
+  const sockets = new Set();
+  /** Between the page and the workbench, so that it can be cut; the workbench answers only to its own name. */
+  const between = createServer((asked, answer) => {
+    const headers = {...asked.headers, host: bench.host};
+    if (headers.origin) headers.origin = bench.origin;
+    const on = request({host: bench.hostname, port: bench.port, path: asked.url, method: asked.method, headers},
+      got => { answer.writeHead(got.statusCode, got.headers); got.pipe(answer); });
+    on.on('error', () => answer.destroy());
+    answer.on('close', () => on.destroy());
+    asked.pipe(on);
+  });
+  between.on('connection', socket => { sockets.add(socket); socket.on('close', () => sockets.delete(socket)); socket.on('error', () => {}); });
+  const listening = port => new Promise(ready => between.listen(port, '127.0.0.1', ready));
+  await listening(0);
+  const port = between.address().port;
+  const own = await browser.open('http://127.0.0.1:' + port + bench.pathname, () => true);
+  await own.page.waitForSelector('#pictures svg', {timeout: 60000});
+  const before = await paths(own.page);
+  assert.match(await state(own.page), /no mistake/);
+
+  between.close();
+  for (const socket of sockets) socket.destroy();
+  await own.page.waitForFunction(() => /does not answer/.test(document.getElementById('state').textContent));
+  assert.equal(await paths(own.page), before, 'the picture stays');
+  const seen = await version(page);
+  save(original.replace(/down body_length/, 'down body_length + 7 cm'));
+  await heard(page, seen);
+  await listening(port);
+  await own.page.waitForFunction(() => /no mistake/.test(document.getElementById('state').textContent), null, {timeout: 60000});
+  assert.match(await own.page.textContent('#lines'), /down body_length \+ 7 cm/, 'what was missed is shown');
+  assert.notEqual(await paths(own.page), before);
+  const next = await version(own.page);
+  save(original);
+  await heard(own.page, next);
+  assert.equal(await paths(own.page), before);
+  await own.page.context().close();
+  between.close();
+  for (const socket of sockets) socket.destroy();
 });
 
 await check('nothing keeps people out, wide and dark', async () => {

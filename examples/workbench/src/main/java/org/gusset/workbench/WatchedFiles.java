@@ -69,28 +69,36 @@ final class WatchedFiles {
         try {
             source = DraftFile.read(draft).source();
         } catch (Refusal refusal) {
-            return new WatchedText(draft, text, Optional.empty(), List.of(), refusal.words(), Map.of());
+            return new WatchedText(draft, text, Optional.empty(), List.of(), refusal.words(), WatchedText.Names.none());
         }
         text = source.text();
-        CompletableFuture<Map<String, Integer>> lines = CompletableFuture.supplyAsync(() -> lines(source));
+        CompletableFuture<WatchedText.Names> found = CompletableFuture.supplyAsync(() -> names(source));
         FolderSources sources = new FolderSources(source);
         Outcome<Draft> compiled = bench.compile(source, sources);
         names = sources.all().stream().map(Source::name).toList();
         // Marks are taken before reading, so that what is written meanwhile is seen the next time; files named for the
         // first time count from now.
         marks = names.size() == before.size() ? before : marks();
-        return new WatchedText(source.name(), text, compiled.value(), compiled.diagnostics(), "", lines);
+        return new WatchedText(source.name(), text, compiled.value(), compiled.diagnostics(), "", found);
     }
 
-    private static Map<String, Integer> lines(Source source) {
+    private static WatchedText.Names names(Source source) {
         NameIndex index = Gusset.names(source, new FolderSources(source), Settings.defaults());
-        Map<String, Integer> lines = new HashMap<>();
+        Map<String, Integer> defined = new HashMap<>();
+        Map<Integer, List<String>> spoken = new HashMap<>();
         index.uses().forEach(use -> {
+            String name = use.named().fullName();
             if (use.named().place().source().equals(source.name())) {
-                lines.putIfAbsent(use.named().fullName(), use.named().place().line());
+                defined.putIfAbsent(name, use.named().place().line());
+            }
+            if (!use.defines() && use.place().source().equals(source.name())) {
+                List<String> line = spoken.computeIfAbsent(use.place().line(), l -> new ArrayList<>());
+                if (!line.contains(name)) {
+                    line.add(name);
+                }
             }
         });
-        return lines;
+        return new WatchedText.Names(defined, spoken);
     }
 
     /** The marks of the files, that of the draft first. */

@@ -70,6 +70,19 @@ final class LessonInk {
         return strokes;
     }
 
+    /** The outlines that are filled in a role. */
+    static List<Path> heads(List<Ink> items, Role role) {
+        List<Path> heads = new ArrayList<>();
+        for (Ink ink : items) {
+            if (ink instanceof Ink.Fill fill && fill.role() == role) {
+                heads.add(fill.outline());
+            } else if (ink instanceof Ink.Group group) {
+                heads.addAll(heads(group.items(), role));
+            }
+        }
+        return heads;
+    }
+
     /** The room of words from a little below the baseline to the height of capitals (0.73 em, DejaVu Sans), as wide as they may be. */
     static Box box(Ink.TextLine line) {
         boolean bold = line.role() == Role.NAME_NOW;

@@ -319,6 +319,7 @@ class LessonScenesTest {
                     .filter(s -> s.role() == Role.DRAWN_NOW)
                     .map(Ink.Stroke::path)
                     .toList();
+            List<Path> grain = LessonInk.heads(shown.step().picture().items(), Role.GRAIN_NOW);
             for (int i = 0; i < words.size(); i++) {
                 Box box = LessonInk.box(words.get(i));
                 for (int k = 0; k < i; k++) {
@@ -330,6 +331,9 @@ class LessonScenesTest {
                                     shown.step().title())
                             .isFalse();
                 }
+                assertThat(grain)
+                        .as("%s in %s", words.get(i).text(), shown.step().title())
+                        .noneMatch(head -> LessonInk.enters(head, box));
                 all++;
                 crossed += strong.stream().anyMatch(line -> LessonInk.enters(line, box)) ? 1 : 0;
             }

@@ -122,8 +122,12 @@ final class FinishedPiece {
                 Path shaft = Path.line(from.plus(way.times(head * 0.9)), to.plus(way.times(-head * 0.9)));
                 ink.add(Ink.Stroke.of(Role.GRAIN_NOW, shaft));
                 crowd.add(shaft, Crowd.STRONG);
-                ink.add(Dimensions.head(Role.GRAIN_NOW, to, way, head));
-                ink.add(Dimensions.head(Role.GRAIN_NOW, from, way.opposite(), head));
+                for (Ink.Fill tip : List.of(
+                        Dimensions.head(Role.GRAIN_NOW, to, way, head),
+                        Dimensions.head(Role.GRAIN_NOW, from, way.opposite(), head))) {
+                    ink.add(tip);
+                    crowd.add(tip.outline(), Crowd.STRONG);
+                }
                 labels.add(new Label("grain", Role.NAME_NOW, words.grain(grain.bias()), shaft));
             }
         });

@@ -2,12 +2,15 @@ package org.gusset.workbench.watch;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import org.gusset.core.check.Finding;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Severity;
@@ -55,7 +58,10 @@ record WatchView(
         view.put("steps", steps.stream().map(WatchView::heading).toList());
         view.put("says", shown == 0 ? List.of() : steps.get(shown - 1).says());
         view.put("bodies", bodies.stream().map(b -> body(b, shown)).toList());
-        view.put("names", first.map(sound -> names(sound.drawing())).orElse(List.of()));
+        List<Map<String, Object>> names =
+                first.map(sound -> names(sound.drawing())).orElse(List.of());
+        view.put("names", names);
+        view.put("speaks", speaks(names));
         card.ifPresent(c -> view.put("card", c.card().json(c.written(), c.wrong())));
         return view;
     }
@@ -163,16 +169,43 @@ record WatchView(
 
     /** How each named thing came about, and on which line. */
     private List<Map<String, Object>> names(Drawing drawing) {
+        Map<String, Integer> defined = text.names().defined();
         List<Map<String, Object>> all = new ArrayList<>();
         for (TraceLine line : drawing.trace(style)) {
-            String full = line.piece().isEmpty() ? line.name() : line.piece() + "." + line.name();
+            String full = full(line.piece(), line.name());
             Map<String, Object> one = new LinkedHashMap<>();
             one.put("piece", line.piece());
             one.put("name", line.name());
             one.put("sentence", line.sentence());
-            one.put("line", text.lines().getOrDefault(full, text.lines().getOrDefault(line.name(), 0)));
+            one.put("line", defined.getOrDefault(full, defined.getOrDefault(line.name(), 0)));
             all.add(one);
         }
         return all;
+    }
+
+    /** By the line the numbers of the names that a line makes nothing of but speaks of, as a seam of its edges. */
+    private Map<String, Object> speaks(List<Map<String, Object>> names) {
+        Map<String, Integer> numbers = new HashMap<>();
+        Set<Object> making = new HashSet<>();
+        for (int i = 0; i < names.size(); i++) {
+            Map<String, Object> name = names.get(i);
+            numbers.put(full(String.valueOf(name.get("piece")), String.valueOf(name.get("name"))), i);
+            making.add(name.get("line"));
+        }
+        Map<String, Object> speaks = new TreeMap<>();
+        text.names().spoken().forEach((line, spoken) -> {
+            List<Integer> known = spoken.stream()
+                    .filter(numbers::containsKey)
+                    .map(numbers::get)
+                    .toList();
+            if (!making.contains(line) && !known.isEmpty()) {
+                speaks.put(line.toString(), known);
+            }
+        });
+        return speaks;
+    }
+
+    private static String full(String piece, String name) {
+        return piece.isEmpty() ? name : piece + "." + name;
     }
 }

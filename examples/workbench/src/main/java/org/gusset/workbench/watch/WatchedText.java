@@ -15,7 +15,7 @@ import org.gusset.core.draft.Draft;
  * @param draft the draft; empty if the text is too broken for one, or could not be read
  * @param messages what is wrong with the text
  * @param trouble why the file could not be read; empty if it could
- * @param defined for each name in full the line, from 1, on which this file defines it; may still be looked for, as it is needed last
+ * @param found where its names stand; may still be looked for, as it is needed last
  */
 public record WatchedText(
         String name,
@@ -23,25 +23,38 @@ public record WatchedText(
         Optional<Draft> draft,
         List<Diagnostic> messages,
         String trouble,
-        CompletableFuture<Map<String, Integer>> defined) {
+        CompletableFuture<Names> found) {
+    /**
+     * Where names stand in the text.
+     *
+     * @param defined for each name in full the line, from 1, on which this file defines it
+     * @param spoken for each line the names in full that stand on it without being defined there
+     */
+    public record Names(Map<String, Integer> defined, Map<Integer, List<String>> spoken) {
+        public Names {
+            defined = Map.copyOf(defined);
+            spoken = Map.copyOf(spoken);
+        }
+
+        /** No names. */
+        public static Names none() {
+            return new Names(Map.of(), Map.of());
+        }
+    }
+
     public WatchedText {
         messages = List.copyOf(messages);
     }
 
-    /** A text whose lines are known. */
+    /** A text whose names are known. */
     public WatchedText(
-            String name,
-            String text,
-            Optional<Draft> draft,
-            List<Diagnostic> messages,
-            String trouble,
-            Map<String, Integer> lines) {
-        this(name, text, draft, messages, trouble, CompletableFuture.completedFuture(Map.copyOf(lines)));
+            String name, String text, Optional<Draft> draft, List<Diagnostic> messages, String trouble, Names names) {
+        this(name, text, draft, messages, trouble, CompletableFuture.completedFuture(names));
     }
 
-    /** For each name in full the line, from 1, on which this file defines it. */
-    Map<String, Integer> lines() {
-        return defined.join();
+    /** Where its names stand. */
+    Names names() {
+        return found.join();
     }
 
     /** True if nothing is wrong with the text itself. */

@@ -76,7 +76,7 @@
     const stale = now.bodies.some(b => b.stale);
     at('state').textContent = now.file + ': '
       + (now.trouble || (faults ? faults + (faults === 1 ? ' mistake' : ' mistakes') : 'no mistake'))
-      + (stale && now.bodies.some(b => b.pictures.length) ? '; the picture is the last good one' : '');
+      + (stale && now.bodies.some(b => b.pictures.length) ? '; the picture is the last good one' : proved(now));
     showText(before);
     showPictures();
     showCard();
@@ -84,6 +84,16 @@
     showSteps();
     light();
     root.dataset.version = String(now.version);
+  }
+
+  /** How the seams and checks of all bodies that are shown came out, in a few words. */
+  function proved(now) {
+    const all = now.bodies.flatMap(one => one.seams);
+    const failed = all.filter(seam => seam.state === 'fails').length;
+    const open = all.filter(seam => seam.state === 'not known').length;
+    if (!all.length) return '';
+    if (failed) return '; ' + failed + ' of ' + all.length + ' seams and checks ' + (failed === 1 ? 'fails' : 'fail');
+    return open ? '; ' + open + ' of ' + all.length + ' seams and checks could not be tried' : '; no seam or check fails';
   }
 
   // The text.
@@ -178,9 +188,15 @@
     if (!line) return;
     const number = Number(line.dataset.line);
     walkTo(number, false);
-    chosen = view.names.filter(n => n.line === number).map(n => [n.piece, n.name]);
+    chosen = of(number);
     light(number);
   });
+
+  /** What a line makes, or else what it speaks of. */
+  function of(line) {
+    const made = view.names.filter(n => n.line === line);
+    return (made.length ? made : (view.speaks[line] || []).map(i => view.names[i])).map(n => [n.piece, n.name]);
+  }
 
   // The pictures.
   let count = 0;
@@ -288,7 +304,7 @@
     }
     at('none').hidden = chosen.length > 0;
     if (!chosen.length) at('none').textContent = lit
-      ? 'Line ' + lit + ' makes nothing that has a sum.'
+      ? 'Line ' + lit + ' makes nothing that has a sum, and speaks of nothing that has one.'
       : 'Choose a point or an edge in the picture, or a line of the draft.';
   }
 
@@ -467,7 +483,7 @@
         to.type = 'button';
         to.addEventListener('click', () => {
           walkTo(seam.line, true);
-          chosen = view.names.filter(n => n.line === seam.line).map(n => [n.piece, n.name]);
+          chosen = of(seam.line);
           light(seam.line);
         });
         head.append(to);
@@ -500,6 +516,11 @@
     // A workbench that was started again counts from the beginning.
     if (!asking && (!view || view.version !== newest)) ask('view');
   });
-  news.addEventListener('error', away);
+  news.addEventListener('error', () => {
+    // A connection that was cut is made again; one that was refused is not.
+    if (news.readyState === EventSource.CLOSED) {
+      at('state').textContent = 'This page gets no more news: the workbench was started again, or too many pages are open. Open the address that it tells now.';
+    } else away();
+  });
   news.addEventListener('open', () => { if (view) ask('view'); });
 })();

@@ -46,7 +46,14 @@ class WatchSessionTest {
 
     private static WatchedText text(String text) {
         Outcome<Draft> compiled = Gusset.compile(Source.of("bag.gusset", text));
-        return new WatchedText("bag.gusset", text, compiled.value(), compiled.diagnostics(), "", Map.of("Bag.low", 8));
+        return new WatchedText(
+                "bag.gusset",
+                text,
+                compiled.value(),
+                compiled.diagnostics(),
+                "",
+                new WatchedText.Names(
+                        Map.of("Bag.low", 8), Map.of(20, List.of("Bag.side", "Bag"), 8, List.of("Bag.far"))));
     }
 
     private static Measurements body(String name, double cm) {
@@ -103,6 +110,17 @@ class WatchSessionTest {
     }
 
     @Test
+    void aLineThatMakesNothingSpeaksOfWhatStandsOnIt() {
+        Map<String, Object> view = view(session());
+        List<Map<String, Object>> names = list(view.get("names"));
+        Map<?, ?> speaks = (Map<?, ?>) part(view, "speaks");
+        assertThat(speaks.keySet()).asString().isEqualTo("[20]");
+        assertThat((List<?>) part(speaks, "20"))
+                .singleElement()
+                .satisfies(number -> assertThat(names.get((Integer) number)).containsEntry("name", "side"));
+    }
+
+    @Test
     void whileTheTextIsBrokenTheLastGoodPictureStays() {
         WatchSession session = session();
         Object good = first(view(session)).get("pictures");
@@ -123,7 +141,8 @@ class WatchSessionTest {
     @Test
     void aFileThatCannotBeReadKeepsItsText() {
         WatchSession session = session();
-        session.take(new WatchedText("bag.gusset", DRAFT, Optional.empty(), List.of(), "It is not there.", Map.of()));
+        session.take(new WatchedText(
+                "bag.gusset", DRAFT, Optional.empty(), List.of(), "It is not there.", WatchedText.Names.none()));
         Map<String, Object> view = view(session);
         assertThat(view).containsEntry("text", DRAFT).containsEntry("trouble", "It is not there.");
         assertThat(first(view)).containsEntry("stale", true);
