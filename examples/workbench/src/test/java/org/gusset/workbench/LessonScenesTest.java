@@ -343,7 +343,7 @@ class LessonScenesTest {
                 missing += one.shape().isEmpty() || texts.contains(one.name()) ? 0 : 1;
             }
         }
-        // None of 4776 when this was measured; one in a hundred would still be a picture to show.
+        // None of 4803 when this was measured; one in a hundred would still be a picture to show.
         assertThat(crossed).as("of %s", all).isLessThanOrEqualTo(all / 100);
         assertThat(missing).as("new names without words").isZero();
     }

@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
 final class Naming {
     private static final int DIRECTIONS = 24;
     private static final double[] GAPS = {2.5, 4.5, 8, 13, 19, 26, 34, 44, 56, 70};
-    private static final double[] PLACES = {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.12, 0.88};
+    private static final double[] PLACES = {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.12, 0.88, 0.05, 0.95};
     private static final double LED = 6;
 
     /** The most that a leader costs: rather one that crosses words than no name. */
