@@ -72,9 +72,17 @@ final class WatchedFiles {
             return new WatchedText(draft, text, Optional.empty(), List.of(), refusal.words(), WatchedText.Names.none());
         }
         text = source.text();
-        CompletableFuture<WatchedText.Names> found = CompletableFuture.supplyAsync(() -> names(source));
+        CompletableFuture<WatchedText.Names> found =
+                CompletableFuture.supplyAsync(() -> names(source)).exceptionally(fault -> WatchedText.Names.none());
         FolderSources sources = new FolderSources(source);
-        Outcome<Draft> compiled = bench.compile(source, sources);
+        Outcome<Draft> compiled;
+        try {
+            compiled = bench.compile(source, sources);
+        } catch (RuntimeException | StackOverflowError fault) {
+            // Watching goes on: the next text may be better.
+            return new WatchedText(
+                    source.name(), text, Optional.empty(), List.of(), "A fault of the workbench: " + fault, found);
+        }
         names = sources.all().stream().map(Source::name).toList();
         // Marks are taken before reading, so that what is written meanwhile is seen the next time; files named for the
         // first time count from now.

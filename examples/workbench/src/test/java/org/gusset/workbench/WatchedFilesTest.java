@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.gusset.dsl.Gusset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -51,6 +52,29 @@ class WatchedFilesTest {
                 .hasValueSatisfying(now -> assertThat(now.trouble()).contains("There is no draft"));
         assertThat(files.changed()).isEmpty();
         Files.move(folder.resolve("away"), draft);
+        assertThat(files.changed())
+                .hasValueSatisfying(now -> assertThat(now.trouble()).isEmpty());
+    }
+
+    @Test
+    void aFaultIsToldAndTheNextTextIsReadAllTheSame(@TempDir Path folder) throws IOException {
+        Path draft = Files.writeString(folder.resolve("d.gusset"), TEXT);
+        Bench faulty = new Bench((source, sources) -> {
+            if (source.text().contains("# worse")) {
+                throw new IllegalStateException("out of step");
+            }
+            return Gusset.compile(source, sources);
+        });
+        WatchedFiles files = new WatchedFiles(faulty, draft.toString());
+        files.first();
+
+        Files.writeString(draft, TEXT + "# worse\n");
+        assertThat(files.changed()).hasValueSatisfying(now -> {
+            assertThat(now.trouble()).contains("A fault of the workbench", "out of step");
+            assertThat(now.text()).endsWith("# worse\n");
+            assertThat(now.sound()).isFalse();
+        });
+        Files.writeString(draft, TEXT + "# better\n");
         assertThat(files.changed())
                 .hasValueSatisfying(now -> assertThat(now.trouble()).isEmpty());
     }

@@ -51,6 +51,11 @@
         const response = form
           ? await fetch(path, {method: 'POST', body: about, redirect: 'error'})
           : await fetch(path + '?' + about, {redirect: 'error'});
+        if (response.status === 500) {
+          at('state').textContent = await response.text();
+          asking = null;
+          continue;
+        }
         if (!response.ok) throw new Error(response.status);
         show(await response.json());
         // What was written on the card is told of too, mostly before it is answered: that answer shows it already.
