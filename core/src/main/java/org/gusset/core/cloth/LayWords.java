@@ -70,7 +70,7 @@ public final class LayWords {
                         Fact.length(plan.cloth().bought(other.length())));
                 told.add(Phrase.of(
                         other.asked() ? "lay.other.asked" : "lay.other",
-                        other.asked() ? "as asked, {folding}: {length}" : "{folding}: {length}",
+                        other.asked() ? "as asked, {folding}: {length}" : "laid otherwise, {folding}: {length}",
                         "folding",
                         other.words(),
                         "length",

@@ -56,6 +56,15 @@ class LayCommandTest {
     }
 
     @Test
+    void whatOtherFoldingsTakeIsToldAsSuch(@TempDir Path folder) throws IOException {
+        CommandRun run = lay(folder, "--cloth", "150cm");
+        assertThat(run.code()).as(run.err()).isZero();
+        assertThat(run.out().lines().map(String::strip).filter(l -> l.startsWith("laid otherwise, ")))
+                .isNotEmpty()
+                .allMatch(l -> l.matches("laid otherwise, .*: [0-9.]+ cm"));
+    }
+
+    @Test
     void whatIsAtHandIsEnoughOrNot(@TempDir Path folder) throws IOException {
         CommandRun enough = lay(folder, "--folded", "lengthwise", "--have", "70cm");
         assertThat(enough.code()).as(enough.err()).isZero();
