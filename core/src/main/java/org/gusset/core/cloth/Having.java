@@ -90,8 +90,7 @@ public final class Having {
     }
 
     private Optional<LayPlan> planned(LayPlanner with, LayCloth of, Trial trial) {
-        return with.plan(drawing.draft(), drawing.pieces(), of, first, trial, 1, effort)
-                .value();
+        return with.plan(drawing, of, first, trial, 1, effort).value();
     }
 
     private boolean add(List<HaveAnswer.Change> changes, Phrase words, Optional<LayPlan> plan) {
@@ -233,8 +232,7 @@ public final class Having {
                 if (!changed.proved()) {
                     break;
                 }
-                Optional<LayPlan> plan = planner.plan(
-                                changed.draft(), changed.pieces(), cloth, first, Trial.NONE, 1, effort)
+                Optional<LayPlan> plan = planner.plan(changed, cloth, first, Trial.NONE, 1, effort)
                         .value();
                 Phrase words = Phrase.of(
                         "lay.change.choice",

@@ -14,7 +14,6 @@ import org.gusset.core.diagnostic.Hint;
 import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.diagnostic.Phrase;
 import org.gusset.core.diagnostic.Place;
-import org.gusset.core.draft.Draft;
 import org.gusset.core.draft.Drawing;
 import org.gusset.core.pattern.Cut;
 import org.gusset.core.pattern.Piece;
@@ -91,8 +90,7 @@ public final class LayPlanner {
         }
         Effort effort = new Effort(options.most());
         for (int i = 0; i < cloths.size(); i++) {
-            Outcome<LayPlan> plan = plan(
-                    drawing.draft(), drawing.pieces(), cloths.get(i), i == 0, Trial.NONE, cloths.size() - i, effort);
+            Outcome<LayPlan> plan = plan(drawing, cloths.get(i), i == 0, Trial.NONE, cloths.size() - i, effort);
             told.addAll(plan.diagnostics());
             plan.value().ifPresent(plans::add);
         }
@@ -104,19 +102,18 @@ public final class LayPlanner {
                 .with(Hint.of("cloth.width", "Say how wide it is: `cloth {cloth} wide 140 cm`.", "cloth", cloth));
     }
 
-    /** A plan for the same drawing and one cloth, with a change of its pieces. */
-    Outcome<LayPlan> plan(
-            Draft draft,
-            List<Piece> pieces,
-            LayCloth cloth,
-            boolean first,
-            Trial trial,
-            int clothsLeft,
-            Effort effort) {
-        CutReading reading = new CutReading(draft, cloth, options);
+    /**
+     * A plan for one cloth, with a change of its pieces.
+     *
+     * @param first true if what does not say from which cloth it is cut is laid on this one
+     * @param clothsLeft how many cloths share what is left of the time of the search, this one among them
+     * @param effort what may still be spent on all cloths of the drawing
+     */
+    Outcome<LayPlan> plan(Drawing drawing, LayCloth cloth, boolean first, Trial trial, int clothsLeft, Effort effort) {
+        CutReading reading = new CutReading(drawing.draft(), cloth, options);
         CutReading.Belongs belongs =
                 (piece, cut) -> cut.cloth().map(c -> c.equals(cloth.name())).orElse(first);
-        List<Wanted> wanted = reading.read(pieces, belongs, trial);
+        List<Wanted> wanted = reading.read(drawing.pieces(), belongs, trial);
         List<Diagnostic> told = new ArrayList<>(reading.diagnostics());
         if (wanted.isEmpty()) {
             if (told.isEmpty()) {
@@ -158,8 +155,8 @@ public final class LayPlanner {
         if (bias) {
             // Shorter lengths of a bias strip find room beside the pieces where long ones do not.
             for (int more = 1; more <= 3; more++) {
-                List<Wanted> other =
-                        new CutReading(draft, cloth, options).read(pieces, belongs, trial.withBiasLengths(more));
+                List<Wanted> other = new CutReading(drawing.draft(), cloth, options)
+                        .read(drawing.pieces(), belongs, trial.withBiasLengths(more));
                 List<Laid> shorter = new ClothLaying(cloth, options, other, effort).all();
                 if (shortest(shorter) < shortest(all) - 1e-6) {
                     all = shorter;
