@@ -265,6 +265,36 @@ await check('a page whose connection is cut says so, and goes on when it can', a
   for (const socket of sockets) socket.destroy();
 });
 
+await check('pages that nobody sees hold no connection, and are up to date when they are looked at', async () => {
+  // Chromium keeps six connections to one site; each page but the last is put behind the next one.
+  const context = await page.context().browser().newContext();
+  const look = (one, state) => one.evaluate(now => {
+    Object.defineProperty(document, 'visibilityState', {value: now, configurable: true});
+    document.dispatchEvent(new Event('visibilitychange'));
+  }, state);
+  const pages = [];
+  for (let i = 0; i < 7; i++) {
+    const next = await context.newPage();
+    await next.goto(address);
+    await next.waitForSelector('#pictures svg', {timeout: 60000});
+    pages.push(next);
+    if (i < 6) await look(next, 'hidden');
+  }
+  const old = await version(pages[0]);
+  const seen = await version(pages[6]);
+  save(original.replace(/down body_length/, 'down body_length + 8 cm'));
+  await heard(pages[6], seen);
+  await heard(page, seen);
+  assert.equal(await version(pages[0]), old);
+  await look(pages[0], 'visible');
+  await heard(pages[0], old);
+  assert.match(await pages[0].textContent('#lines'), /down body_length \+ 8 cm/);
+  await context.close();
+  const next = await version(page);
+  save(original);
+  await heard(page, next);
+});
+
 await check('nothing keeps people out, wide and dark', async () => {
   await audit(page, 'wide', {slightToo: true});
   await page.click('#dark');

@@ -39,7 +39,7 @@ class WatchInBrowserTest {
                     SHOTS.toString());
             assertThat(told.stream().filter(l -> l.startsWith("ok  ")).count())
                     .as(told.toString())
-                    .isEqualTo(21);
+                    .isEqualTo(22);
         }
     }
 

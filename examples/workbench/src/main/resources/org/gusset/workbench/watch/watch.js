@@ -514,18 +514,30 @@
   });
   themed();
 
-  // News: the browser connects again by itself.
-  const news = new EventSource('news');
-  news.addEventListener('message', e => {
-    newest = Number(e.data);
-    // A workbench that was started again counts from the beginning.
-    if (!asking && (!view || view.version !== newest)) ask('view');
-  });
-  news.addEventListener('error', () => {
-    // A connection that was cut is made again; one that was refused is not.
-    if (news.readyState === EventSource.CLOSED) {
-      at('state').textContent = 'This page gets no more news: the workbench was started again, or too many pages are open. Open the address that it tells now.';
-    } else away();
-  });
-  news.addEventListener('open', () => { if (view) ask('view'); });
+  // News: the browser connects again by itself. It keeps few connections to one site, so a page that nobody sees gives its own back.
+  let news = null;
+  function listen() {
+    news = new EventSource('news');
+    news.addEventListener('message', e => {
+      newest = Number(e.data);
+      // A workbench that was started again counts from the beginning.
+      if (!asking && (!view || view.version !== newest)) ask('view');
+    });
+    news.addEventListener('error', () => {
+      // A connection that was cut is made again; one that was refused is not.
+      if (news.readyState === EventSource.CLOSED) {
+        at('state').textContent = 'This page gets no more news: the workbench was started again, or too many pages are open. Open the address that it tells now.';
+      } else away();
+    });
+    news.addEventListener('open', () => { if (view) ask('view'); });
+  }
+  function seen() {
+    const hidden = document.visibilityState === 'hidden';
+    if (hidden && news) {
+      news.close();
+      news = null;
+    } else if (!hidden && !news) listen();
+  }
+  document.addEventListener('visibilitychange', seen);
+  seen();
 })();
