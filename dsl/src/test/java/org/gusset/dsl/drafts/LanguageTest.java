@@ -3,6 +3,7 @@ package org.gusset.dsl.drafts;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.gusset.core.check.Finding;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Outcome;
@@ -181,6 +182,62 @@ class LanguageTest {
         assertThat(Drafts.codes(missing.diagnostics())).containsExactly("MEA101");
         assertThat(missing.diagnostics().get(0).hints().get(0).phrase().toString())
                 .contains("round the fullest part");
+    }
+
+    @Test
+    void aMeasureUnderNearlyItsNameIsPointedAt() {
+        Draft draft = Drafts.sound(TITLE + """
+                measure waist "round the waist"
+                measure wrist "round the wrist"
+                measure depth else waist / 4
+                let q = waist + wrist + depth
+                """);
+        List<Diagnostic> told = draft.evaluate(
+                        Drafts.body("wiast", 78, "Wrist", 16, "height", 160, "dept", 20), Choices.none())
+                .diagnostics();
+        assertThat(Drafts.codes(told)).containsExactly("MEA101");
+        assertThat(told.get(0).hints())
+                .extracting(h -> h.phrase().toString())
+                .containsExactly(
+                        "Take it so: round the waist. Then add a row `waist` to the table of measures.",
+                        "It has a measure `wiast`: if that is meant, write `waist` there.");
+        // What another measure goes by is not taken for a slip of the pen.
+        List<Diagnostic> other =
+                draft.evaluate(Drafts.body("wrist", 16), Choices.none()).diagnostics();
+        assertThat(other.get(0).hints()).hasSize(1);
+    }
+
+    /** The sums are at school: 104 / 4 = 26, and 26 cm squared is 676 square cm. */
+    @Test
+    void aCheckTellsWhatItComparedAsItIsWritten() {
+        Drawing drawing = Drafts.draw(Drafts.sound(TITLE + """
+                        measure chest
+                        let q = chest / 4
+                        check q >= 20 cm
+                        check 20 cm < q
+                        check q is 26 cm
+                        check not q > 26.5 cm
+                        check q * q <= 700 cm * 1 cm
+                        check atan2(q, q) > 40 deg
+                        check chest / q is 4
+                        check q > 20 cm and q < 30 cm
+                        """), Drafts.body("chest", 104));
+        assertThat(drawing.findings())
+                .extracting(f -> f.figures().toString())
+                .containsExactly(
+                        "26 cm >= 20 cm",
+                        "20 cm < 26 cm",
+                        "26 cm is 26 cm",
+                        "26 cm <= 26.5 cm",
+                        "676 cm² <= 700 cm²",
+                        "45 deg > 40 deg",
+                        "4 is 4",
+                        "q > 20 cm and q < 30 cm");
+        Drawing failed = Drafts.sound(TITLE + "measure chest\ncheck chest / 4 > 30 cm \"Too narrow.\"\n")
+                .evaluate(Drafts.body("chest", 104), Choices.none())
+                .value()
+                .orElseThrow();
+        assertThat(failed.findings().get(0).figures().toString()).isEqualTo("26 cm, wanted > 30 cm");
     }
 
     @Test
