@@ -240,6 +240,74 @@ class LanguageTest {
         assertThat(failed.findings().get(0).figures().toString()).isEqualTo("26 cm, wanted > 30 cm");
     }
 
+    /** The facing lacks the hem of which the whole piece speaks: 50 cm, said of the whole, and no fault of the part. */
+    @Test
+    void whatAStepSaysOfTheWholePieceIsSaidOfItInItsPartToo() {
+        Drawing drawing = Drafts.draw(Drafts.sound(TITLE + """
+                        cloth shell wide 140 cm
+                        piece Panel {
+                          step "All of it" {
+                            point a = origin
+                            point b = a right 50 cm
+                            point c = b down 30 cm
+                            point d = a down 30 cm
+                            line top = a to b
+                            line side = b to c
+                            line hem = c to d
+                            line left_side = d to a
+                            say "The hem is {length(hem)}, the side {length(side)}."
+                          }
+                          outline top, side, hem, left_side
+                          allow 1 cm
+                          cut 1 from shell
+                          grain along side
+                        }
+                        piece Facing taken from Panel within 6 cm of top {
+                          step "The facing" { say "Its side is {length(side)}." }
+                        }
+                        """), Drafts.body());
+        assertThat(drawing.diagnostics()).isEmpty();
+        assertThat(drawing.steps().stream()
+                        .filter(s -> s.piece().equals("Facing"))
+                        .flatMap(s -> s.words().stream())
+                        .map(Phrase::toString))
+                .containsExactly("The hem is 50 cm, the side 30 cm.", "Its side is 6 cm.");
+    }
+
+    /** A band of 60 mm, so narrow that the arrow would lie in its middle, where the crease is. */
+    @Test
+    void theGrainArrowDoesNotLieOnACrease() {
+        String band = """
+                cloth shell wide 140 cm
+                piece Band {
+                  point a = origin
+                  point b = a right 80 cm
+                  point c = b down 6 cm
+                  point d = a down 6 cm
+                  line top = a to b
+                  line tip = b to c
+                  line low = c to d
+                  line sewn = d to a
+                  line crease = between a and d to between b and c
+                  outline top, tip, low, sewn
+                  allow 1 cm
+                  cut 1 from shell
+                  grain along top
+                  MARK
+                }
+                """;
+        assertThat(offCrease(band.replace("MARK", ""))).isLessThan(2);
+        assertThat(offCrease(band.replace("MARK", "mark along crease")))
+                .as("as far off as marks are told apart, and well inside")
+                .isBetween(5.0, 20.0);
+    }
+
+    private static double offCrease(String band) {
+        Drawing drawing = Drafts.draw(Drafts.sound(TITLE + band), Drafts.body());
+        return Math.abs(
+                Drafts.made(drawing, "Band").grain().orElseThrow().from().y() - 30);
+    }
+
     @Test
     void aChestWithoutAUnitOrOutOfRangeIsToldWithItsLikelyCauses() {
         Draft draft = Drafts.sound(TITLE + "measure chest from 60 cm to 170 cm \"round\"\nlet q = chest / 4\n");
