@@ -240,6 +240,23 @@ class LanguageTest {
         assertThat(failed.findings().get(0).figures().toString()).isEqualTo("26 cm, wanted > 30 cm");
     }
 
+    @Test
+    void lengthsMultipliedOrDividedByAreToldWithWhatIsMeant() {
+        assertThat(hintOf("let a = chest * 4 cm + 5 cm"))
+                .isEqualTo("A length times a length is an area; take the unit from one of the two.");
+        assertThat(hintOf("let a = 4 / chest + 5 cm"))
+                .isEqualTo("Something is divided by a length; a length is shared out as in `chest / 4`.");
+        assertThat(hintOf("let a = chest / 4 + 5")).startsWith("Give `5` a unit");
+    }
+
+    private static String hintOf(String line) {
+        Diagnostic told = Drafts.compile(TITLE + "measure chest\n" + line + "\n")
+                .diagnostics()
+                .get(0);
+        assertThat(told.code().id()).isEqualTo("DIM001");
+        return told.hints().get(0).phrase().toString();
+    }
+
     /** The facing lacks the hem of which the whole piece speaks: 50 cm, said of the whole, and no fault of the part. */
     @Test
     void whatAStepSaysOfTheWholePieceIsSaidOfItInItsPartToo() {
