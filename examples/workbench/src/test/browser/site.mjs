@@ -34,6 +34,13 @@ const wanted = [
   ['cheat sheet', 'docs/reference/cheat-sheet.html'],
   ['unknowns', 'docs/reference/language.html#unknowns'],
   ['lay pieces on cloth', 'docs/how-to/lay-plan.html'],
+  ['seam allowance', 'docs/how-to/allowances.html'],
+  ['dart', 'docs/reference/language.html#darts'],
+  ['armhole', 'docs/tutorial/2-back.html#armhole'],
+  ['inches', 'docs/how-to/units-and-fractions.html'],
+  ['curve', 'docs/reference/language.html#lines-and-curves'],
+  ['hem', 'docs/tutorial/2-back.html#side-and-hem'],
+  ['apron', 'docs/tutorial/8-apron.html'],
 ];
 
 async function checks() {

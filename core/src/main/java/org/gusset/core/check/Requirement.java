@@ -3,10 +3,12 @@ package org.gusset.core.check;
 import java.util.Optional;
 import org.gusset.core.construct.Condition;
 import org.gusset.core.diagnostic.Diagnostic;
+import org.gusset.core.diagnostic.Fact;
 import org.gusset.core.diagnostic.Phrase;
 import org.gusset.core.diagnostic.Place;
 import org.gusset.core.graph.Operation;
 import org.gusset.core.graph.Values;
+import org.gusset.core.measure.Dimension;
 
 /**
  * A condition that must hold.
@@ -20,13 +22,50 @@ public record Requirement(Condition condition, String source, int telling, Place
     @Override
     public Finding apply(Values in) {
         Phrase written = Phrase.of("check.condition", "{source}", "source", source);
+        Phrase figures = figures(in).orElse(written);
         Tested[] tested = tested(in);
         if (condition.holds(in)) {
-            return new Finding(source, Finding.Verdict.PASSED, written, place, Optional.empty()).with(tested);
+            return new Finding(source, Finding.Verdict.PASSED, figures, place, Optional.empty()).with(tested);
         }
         Phrase words = telling < 0 ? written : (Phrase) in.get(telling);
         Diagnostic diagnostic = Diagnostic.of(CheckCode.CHECK_FAILED, place, "telling", words);
-        return new Finding(source, Finding.Verdict.FAILED, written, place, Optional.of(diagnostic)).with(tested);
+        return new Finding(source, Finding.Verdict.FAILED, figures, place, Optional.of(diagnostic)).with(tested);
+    }
+
+    /** What a comparison compares, worked out: the sides as they are written, even if the condition is read from right to left. */
+    private Optional<Phrase> figures(Values in) {
+        boolean denied = condition instanceof Condition.Not;
+        Condition inner = condition instanceof Condition.Not not ? not.condition() : condition;
+        if (!(inner instanceof Condition.Compared compared)) {
+            return Optional.empty();
+        }
+        Fact left = fact(compared.left().number(in), compared.dimension());
+        Fact right = fact(compared.right().number(in), compared.dimension());
+        boolean turned = source.indexOf('>') >= 0 && source.indexOf('<') < 0;
+        String relation = switch (compared.relation()) {
+            case ALIKE -> denied ? "is not" : "is";
+            case LESS -> turned ? (denied ? "<=" : ">") : (denied ? ">=" : "<");
+            case AT_MOST -> turned ? (denied ? "<" : ">=") : (denied ? ">" : "<=");
+        };
+        boolean swapped = turned && compared.relation() != Condition.Relation.ALIKE;
+        return Optional.of(Phrase.of(
+                condition.holds(in) ? "check.compared" : "check.wanted",
+                condition.holds(in) ? "{left} {relation} {right}" : "{left}, wanted {relation} {right}",
+                "left",
+                swapped ? right : left,
+                "relation",
+                Fact.words(relation),
+                "right",
+                swapped ? left : right));
+    }
+
+    private static Fact fact(double value, Dimension dimension) {
+        if (dimension.equals(Dimension.LENGTH)) {
+            return Fact.length(value);
+        } else if (dimension.equals(Dimension.ANGLE)) {
+            return Fact.angle(value);
+        }
+        return dimension.equals(Dimension.AREA) ? Fact.area(value) : Fact.number(value);
     }
 
     /** The amount by which a comparison holds; nothing for conditions of other kinds. */

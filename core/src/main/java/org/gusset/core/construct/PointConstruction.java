@@ -48,8 +48,7 @@ public sealed interface PointConstruction extends Operation<Point> {
             Point from = in.point(0);
             double way = in.point(1).minus(from).dot(compass.vector());
             if (way < -Condition.LENGTH_TOLERANCE) {
-                throw Fault.of(
-                        ConstructCode.WRONG_WAY, "target", target, "way", compass.word(), "amount", length(-way));
+                throw Ray.wrongWay(target, compass.word(), -way);
             }
             // Taken over and not added up, so that points made level are level to the last bit.
             return compass.vector().dx() == 0

@@ -1,7 +1,11 @@
 package org.gusset.core.construct;
 
 import java.util.List;
+import org.gusset.core.diagnostic.Diagnostic;
+import org.gusset.core.diagnostic.Fact;
 import org.gusset.core.diagnostic.Fault;
+import org.gusset.core.diagnostic.Hint;
+import org.gusset.core.diagnostic.Place;
 import org.gusset.core.geometry.Meeting;
 import org.gusset.core.geometry.Path;
 import org.gusset.core.geometry.Point;
@@ -25,13 +29,24 @@ final class Ray {
             throw Fault.of(ConstructCode.NOT_MET, "way", wayWords, "target", name);
         }
         double behind = meetings.get(meetings.size() - 1).s();
-        throw Fault.of(
-                ConstructCode.WRONG_WAY,
-                "target",
-                name,
-                "way",
-                wayWords,
-                "amount",
-                org.gusset.core.diagnostic.Fact.length(-behind));
+        throw wrongWay(name, wayWords, -behind);
+    }
+
+    /** What is asked for lies behind, by an amount in mm. */
+    static Fault wrongWay(String target, String wayWords, double amount) {
+        return new Fault(
+                Diagnostic.of(
+                                ConstructCode.WRONG_WAY,
+                                Place.nowhere(),
+                                "target",
+                                target,
+                                "way",
+                                wayWords,
+                                "amount",
+                                Fact.length(amount))
+                        .with(
+                                Hint.of(
+                                        "way.other",
+                                        "If it belongs there, go the other way; if not, look which measure or sum came out too small or too large.")));
     }
 }

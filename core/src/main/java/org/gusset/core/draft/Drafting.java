@@ -64,14 +64,17 @@ final class Drafting {
     }
 
     private void takeMeasures(Measurements measurements, Map<Handle<?>, Object> given) {
+        NearlyNamed nearly = new NearlyNamed(measurements);
         for (Draft.Measure measure : draft.measures()) {
-            measurements
+            Optional<Measurements.Entry> found = measurements
                     .entry(measure.name())
                     .or(() -> measure.also().stream()
                             .flatMap(name -> measurements.entry(name).stream())
-                            .findFirst())
-                    .ifPresent(entry -> take(measure, entry, given));
+                            .findFirst());
+            found.ifPresent(entry -> take(measure, entry, given));
+            nearly.sawOf(measure, found);
         }
+        nearly.tell(draft, given);
     }
 
     private static void take(Draft.Measure measure, Measurements.Entry entry, Map<Handle<?>, Object> given) {

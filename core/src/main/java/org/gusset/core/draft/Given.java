@@ -3,6 +3,7 @@ package org.gusset.core.draft;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Fault;
 import org.gusset.core.diagnostic.Hint;
+import org.gusset.core.diagnostic.Place;
 import org.gusset.core.geometry.Extent;
 import org.gusset.core.geometry.GeometryCode;
 import org.gusset.core.graph.Operation;
@@ -33,24 +34,22 @@ public sealed interface Given<T> extends Operation<T> {
             } else if (estimates) {
                 return in.number(0);
             }
-            Diagnostic missing = Diagnostic.of(
-                    DraftCode.MEASURE_MISSING,
-                    org.gusset.core.diagnostic.Place.nowhere(),
-                    "name",
-                    name,
-                    "body",
-                    "this body");
-            throw new Fault(
-                    howTo.isEmpty()
-                            ? missing.with(Hint.of(
-                                    "measure.add", "Add a row `{name}` to the table of measures.", "name", name))
-                            : missing.with(Hint.of(
-                                    "measure.take",
-                                    "Take it so: {how}. Then add a row `{name}` to the table of measures.",
-                                    "how",
-                                    howTo,
-                                    "name",
-                                    name)));
+            throw new Fault(missing());
+        }
+
+        /** What is told of a body that has no such measure. */
+        Diagnostic missing() {
+            Diagnostic missing =
+                    Diagnostic.of(DraftCode.MEASURE_MISSING, Place.nowhere(), "name", name, "body", "this body");
+            return howTo.isEmpty()
+                    ? missing.with(Hint.of("measure.add", "Add a row `{name}` to the table of measures.", "name", name))
+                    : missing.with(Hint.of(
+                            "measure.take",
+                            "Take it so: {how}. Then add a row `{name}` to the table of measures.",
+                            "how",
+                            howTo,
+                            "name",
+                            name));
         }
     }
 

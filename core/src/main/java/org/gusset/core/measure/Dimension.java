@@ -41,6 +41,8 @@ public record Dimension(int length, int angle) {
             return "an area";
         } else if (equals(ANGLE)) {
             return "an angle";
+        } else if (angle == 0 && length == -1) {
+            return "a number divided by a length";
         } else if (angle == 0) {
             return "a length to the power of " + length;
         }

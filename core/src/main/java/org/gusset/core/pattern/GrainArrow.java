@@ -31,6 +31,9 @@ final class GrainArrow {
     /** Places of an arrow whose distance from the stitching line is looked at. */
     private static final int LOOKS = 9;
 
+    /** Nearer than this to a marked line that it follows, the arrow would be taken for that line, in mm. */
+    private static final double BESIDE = 5;
+
     /** How far the stitching line may be taken to stray while looking for room, in mm. */
     private static final double ROUGH = 0.05;
 
@@ -44,14 +47,16 @@ final class GrainArrow {
     private final RingDistances distances;
     private final Effort effort;
     private final List<List<Point>> obstacles;
+    private final List<Path> marked;
 
     /**
      * Looks for room.
      *
      * @param way the unit way along the warp
      * @param placed the outlines of what is placed on the piece, which the arrow leaves free if it can
+     * @param marked lines that are marked on the piece, along which the arrow does not run if it can
      */
-    GrainArrow(Path stitching, Vector way, List<Path> placed, Effort effort) {
+    GrainArrow(Path stitching, Vector way, List<Path> placed, List<Path> marked, Effort effort) {
         this.way = way;
         List<Point> ring = stitching.flatten(ROUGH);
         this.effort = effort;
@@ -64,6 +69,7 @@ final class GrainArrow {
             along[i] = way.dot(place);
             aside[i] = way.left().dot(place);
         }
+        this.marked = List.copyOf(marked);
         this.obstacles = placed.stream().map(p -> p.flatten(ROUGH)).toList();
     }
 
@@ -111,7 +117,7 @@ final class GrainArrow {
         for (Candidate candidate : candidates) {
             double own = candidate.length() / longest * Math.min(1, candidate.clear() / enough);
             own *= 1 - OFF_WANTED * candidate.off();
-            if (crossesPlaced(candidate)) {
+            if (crossesPlaced(candidate) || followsMarked(candidate)) {
                 own /= 10;
             }
             if (own > rank) {
@@ -152,6 +158,22 @@ final class GrainArrow {
                 if (crosses(candidate.from(), candidate.to(), outline.get(k - 1), outline.get(k))) {
                     return true;
                 }
+            }
+        }
+        return false;
+    }
+
+    /** True if an arrow lies on a marked line, or so near beside it that the two are taken for one. */
+    private boolean followsMarked(Candidate candidate) {
+        for (Path line : marked) {
+            Vector start = line.start().minus(candidate.from());
+            Vector end = line.end().minus(candidate.from());
+            boolean beside = Math.abs(way.left().dot(start)) < BESIDE
+                    && Math.abs(way.left().dot(end)) < BESIDE;
+            double low = Math.min(way.dot(start), way.dot(end));
+            double high = Math.max(way.dot(start), way.dot(end));
+            if (beside && low < candidate.length() && high > 0) {
+                return true;
             }
         }
         return false;

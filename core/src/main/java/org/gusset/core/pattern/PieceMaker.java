@@ -274,7 +274,11 @@ public final class PieceMaker {
                 .filter(m -> m instanceof Mark.Placed)
                 .map(m -> ((Mark.Placed) m).outline())
                 .toList();
-        return new GrainArrow(stitching, way, placed, effort)
+        List<Path> marked = spec.marks().stream()
+                .filter(m -> m instanceof Mark.Line)
+                .map(m -> ((Mark.Line) m).along())
+                .toList();
+        return new GrainArrow(stitching, way, placed, marked, effort)
                 .placed(
                         spec.bias(),
                         spec.bias() ? Optional.empty() : spec.grain().map(Path::start));

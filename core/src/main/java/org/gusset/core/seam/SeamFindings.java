@@ -96,9 +96,11 @@ final class SeamFindings {
 
     private Phrase figures(SewnSeam seam, Stretch whole) {
         Walk walk = seam.walk();
+        boolean alike = whole.wanted().low() == 0 && whole.wanted().high() == 0;
         Phrase plain = Phrase.of(
-                "seam.figures",
-                "{first} {firstLength}, {second} {secondLength}, difference {difference}, wanted {low} to {high} within {tolerance}",
+                alike ? "seam.figures.alike" : "seam.figures",
+                "{first} {firstLength}, {second} {secondLength}, difference {difference}, wanted "
+                        + (alike ? "alike within {tolerance}" : "{low} to {high} within {tolerance}"),
                 "first",
                 Walk.words(walk.first()),
                 "firstLength",

@@ -112,8 +112,10 @@ public final class WalkedSeams {
                         stretches.of());
                 Finding finding = match.of(seam, stretches.diagnostics());
                 List<Diagnostic> own = new ArrayList<>();
-                if (finding.verdict() == Finding.Verdict.PASSED) {
-                    // Where the lengths are off, notches are too: one slip, one message.
+                if (finding.verdict() == Finding.Verdict.PASSED
+                        && walk.runs().stream().allMatch(r -> pieces.containsKey(r.piece()))) {
+                    // Where the lengths are off, notches are too, and a piece that could not be made has none: one
+                    // slip, one message.
                     own.addAll(new NotchPairs(seam).wrong());
                 }
                 own.addAll(truing.meetings(seam));

@@ -3,6 +3,7 @@ package org.gusset.dsl.drafts;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.gusset.core.check.Finding;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Outcome;
@@ -181,6 +182,147 @@ class LanguageTest {
         assertThat(Drafts.codes(missing.diagnostics())).containsExactly("MEA101");
         assertThat(missing.diagnostics().get(0).hints().get(0).phrase().toString())
                 .contains("round the fullest part");
+    }
+
+    @Test
+    void aMeasureUnderNearlyItsNameIsPointedAt() {
+        Draft draft = Drafts.sound(TITLE + """
+                measure waist "round the waist"
+                measure wrist "round the wrist"
+                measure depth else waist / 4
+                let q = waist + wrist + depth
+                """);
+        List<Diagnostic> told = draft.evaluate(
+                        Drafts.body("wiast", 78, "Wrist", 16, "height", 160, "dept", 20), Choices.none())
+                .diagnostics();
+        assertThat(Drafts.codes(told)).containsExactly("MEA101");
+        assertThat(told.get(0).hints())
+                .extracting(h -> h.phrase().toString())
+                .containsExactly(
+                        "Take it so: round the waist. Then add a row `waist` to the table of measures.",
+                        "It has a measure `wiast`: if that is meant, write `waist` there.");
+        // What another measure goes by is not taken for a slip of the pen.
+        List<Diagnostic> other =
+                draft.evaluate(Drafts.body("wrist", 16), Choices.none()).diagnostics();
+        assertThat(other.get(0).hints()).hasSize(1);
+    }
+
+    /** The sums are at school: 104 / 4 = 26, and 26 cm squared is 676 square cm. */
+    @Test
+    void aCheckTellsWhatItComparedAsItIsWritten() {
+        Drawing drawing = Drafts.draw(Drafts.sound(TITLE + """
+                        measure chest
+                        let q = chest / 4
+                        check q >= 20 cm
+                        check 20 cm < q
+                        check q is 26 cm
+                        check not q > 26.5 cm
+                        check q * q <= 700 cm * 1 cm
+                        check atan2(q, q) > 40 deg
+                        check chest / q is 4
+                        check q > 20 cm and q < 30 cm
+                        """), Drafts.body("chest", 104));
+        assertThat(drawing.findings())
+                .extracting(f -> f.figures().toString())
+                .containsExactly(
+                        "26 cm >= 20 cm",
+                        "20 cm < 26 cm",
+                        "26 cm is 26 cm",
+                        "26 cm <= 26.5 cm",
+                        "676 cm² <= 700 cm²",
+                        "45 deg > 40 deg",
+                        "4 is 4",
+                        "q > 20 cm and q < 30 cm");
+        Drawing failed = Drafts.sound(TITLE + "measure chest\ncheck chest / 4 > 30 cm \"Too narrow.\"\n")
+                .evaluate(Drafts.body("chest", 104), Choices.none())
+                .value()
+                .orElseThrow();
+        assertThat(failed.findings().get(0).figures().toString()).isEqualTo("26 cm, wanted > 30 cm");
+    }
+
+    @Test
+    void lengthsMultipliedOrDividedByAreToldWithWhatIsMeant() {
+        assertThat(hintOf("let a = chest * 4 cm + 5 cm"))
+                .isEqualTo("A length times a length is an area; take the unit from one of the two.");
+        assertThat(hintOf("let a = 4 / chest + 5 cm"))
+                .isEqualTo("Something is divided by a length; a length is shared out as in `chest / 4`.");
+        assertThat(hintOf("let a = chest / 4 + 5")).startsWith("Give `5` a unit");
+    }
+
+    private static String hintOf(String line) {
+        Diagnostic told = Drafts.compile(TITLE + "measure chest\n" + line + "\n")
+                .diagnostics()
+                .get(0);
+        assertThat(told.code().id()).isEqualTo("DIM001");
+        return told.hints().get(0).phrase().toString();
+    }
+
+    /** The facing lacks the hem of which the whole piece speaks: 50 cm, said of the whole, and no fault of the part. */
+    @Test
+    void whatAStepSaysOfTheWholePieceIsSaidOfItInItsPartToo() {
+        Drawing drawing = Drafts.draw(Drafts.sound(TITLE + """
+                        cloth shell wide 140 cm
+                        piece Panel {
+                          step "All of it" {
+                            point a = origin
+                            point b = a right 50 cm
+                            point c = b down 30 cm
+                            point d = a down 30 cm
+                            line top = a to b
+                            line side = b to c
+                            line hem = c to d
+                            line left_side = d to a
+                            say "The hem is {length(hem)}, the side {length(side)}."
+                          }
+                          outline top, side, hem, left_side
+                          allow 1 cm
+                          cut 1 from shell
+                          grain along side
+                        }
+                        piece Facing taken from Panel within 6 cm of top {
+                          step "The facing" { say "Its side is {length(side)}." }
+                        }
+                        """), Drafts.body());
+        assertThat(drawing.diagnostics()).isEmpty();
+        assertThat(drawing.steps().stream()
+                        .filter(s -> s.piece().equals("Facing"))
+                        .flatMap(s -> s.words().stream())
+                        .map(Phrase::toString))
+                .containsExactly("The hem is 50 cm, the side 30 cm.", "Its side is 6 cm.");
+    }
+
+    /** A band of 60 mm, so narrow that the arrow would lie in its middle, where the crease is. */
+    @Test
+    void theGrainArrowDoesNotLieOnACrease() {
+        String band = """
+                cloth shell wide 140 cm
+                piece Band {
+                  point a = origin
+                  point b = a right 80 cm
+                  point c = b down 6 cm
+                  point d = a down 6 cm
+                  line top = a to b
+                  line tip = b to c
+                  line low = c to d
+                  line sewn = d to a
+                  line crease = between a and d to between b and c
+                  outline top, tip, low, sewn
+                  allow 1 cm
+                  cut 1 from shell
+                  grain along top
+                  MARK
+                }
+                """;
+        assertThat(offCrease(band.replace("MARK", ""))).isLessThan(2);
+        assertThat(offCrease(band.replace("MARK", "mark along crease")))
+                .as("as far off as marks are told apart, and well inside")
+                .isBetween(5.0, 20.0);
+    }
+
+    private static double offCrease(String band) {
+        Drawing drawing = Drafts.draw(Drafts.sound(TITLE + band), Drafts.body());
+        return Math.abs(
+                Drafts.made(drawing, "Band").grain().orElseThrow().from().y() - 30);
     }
 
     @Test

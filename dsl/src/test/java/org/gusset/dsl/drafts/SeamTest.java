@@ -54,6 +54,22 @@ class SeamTest {
                 .toList();
     }
 
+    /** What could not be made has no notches; that says nothing of those on the other side. */
+    @Test
+    void aNotchIsNotAloneBecauseTheOtherPieceIsOpen() {
+        String open = square("Back", "20 cm", "allow 1 cm\n  cut 1\n  notch side halfway")
+                .replace("hem, centre", "centre");
+        String whole = square("Front", "20 cm", "allow 1 cm\n  cut 1\n  notch side halfway");
+        Drawing drawing = Drafts.sound(
+                        "gusset 1\ndraft \"Seams\"\n" + open + whole + "seam s = Front.side to Back.side\n")
+                .evaluate(Drafts.body(), Choices.none())
+                .value()
+                .orElseThrow();
+        assertThat(told(drawing)).containsExactly("PCE001");
+        assertThat(told(drawn(square("Back", "20 cm", "") + whole + "seam s = Front.side to Back.side\n")))
+                .contains("SEW018");
+    }
+
     /** pains.md, spare case 21: an edge of 30 cm with a dart of 2.5 cm fits one of 27.5 cm. */
     @Test
     void aDartIsClosedWhenItsEdgeIsSewn() {

@@ -8,7 +8,10 @@
   const told = document.getElementById('told');
   const OFFERED = 8;
   const LISTED = 60;
-  const WEIGHTS = {'How to': 1.2, 'Tutorial': 1.1, 'Messages': 0.5, 'Draft': 0.6, 'The project': 0.4};
+  // Whoever looks for a word of the trade wants to be told how; who wants a message has its code, or several of its words.
+  const WEIGHTS = {'How to': 1.2, 'Tutorial': 1.1, 'Background': 0.7, 'Messages': 0.5, 'Draft': 0.6, 'The project': 0.3};
+  const FOR_ONE_WORD = {...WEIGHTS, 'Background': 0.3, 'Messages': 0.15, 'The project': 0.1};
+  const CODE = /^\p{L}{3}\d{3}$/u;
   const TITLE = 20;
   const HEADING = 8;
 
@@ -51,7 +54,7 @@
         parts = window.gussetPages.flatMap(([address, section, title, texts]) =>
           texts.map(([anchor, heading, words], number) => ({
             address, section, title, anchor, heading, words, number,
-            plainTitle: plain(title), plainHeading: plain(heading), plainWords: plain(words),
+            plainTitle: plain(title), plainHeading: plain(heading), stemHeading: wordsOf(heading).join(' '), plainWords: plain(words),
           })));
         done();
       };
@@ -66,6 +69,8 @@
     const words = wordsOf(asked);
     if (words.length === 0) return [];
     const phrase = plain(asked).trim();
+    const stems = words.join(' ');
+    const weights = words.length > 1 || CODE.test(phrase) ? WEIGHTS : FOR_ONE_WORD;
     const hits = [];
     for (const part of parts) {
       let score = 0;
@@ -88,12 +93,12 @@
         if (inTitle === words.length) score += 60;
         if (part.plainTitle === phrase) score += 200;
       }
-      if (part.plainHeading === phrase) score += 120;
+      if (part.stemHeading === stems) score += part.section === 'Background' ? 12 : 120;
       if (words.length > 1) {
         if (part.plainHeading.includes(phrase)) score += 30;
         if (part.plainWords.includes(phrase)) score += 12;
       }
-      hits.push({part, score: score * (WEIGHTS[part.section] || 1)});
+      hits.push({part, score: score * (weights[part.section] || 1)});
     }
     hits.sort((a, b) => b.score - a.score);
     return hits;

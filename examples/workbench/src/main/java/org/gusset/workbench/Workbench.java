@@ -92,7 +92,8 @@ public final class Workbench implements Runnable {
         System.exit(code);
     }
 
-    static int run(Bench bench, PrintWriter out, PrintWriter err, String... args) {
+    static int run(Bench bench, PrintWriter out, PrintWriter err, String... words) {
+        String[] args = askedForHelp(words);
         Function<Bench, Object> named = args.length == 0 ? null : COMMANDS.get(args[0]);
         // What is told of the program itself is read for help alone.
         CommandLine line = new CommandLine(
@@ -120,6 +121,16 @@ public final class Workbench implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(spec.commandLine(), "a command is missing: " + names());
+    }
+
+    /** {@code help} and {@code help draw} are what people type who do not know the options yet. */
+    private static String[] askedForHelp(String... words) {
+        if (words.length == 0 || !words[0].equals("help")) {
+            return words;
+        } else if (words.length == 2 && COMMANDS.containsKey(words[1])) {
+            return new String[] {words[1], "--help"};
+        }
+        return words.length == 1 ? new String[] {"--help"} : words;
     }
 
     private static String names() {

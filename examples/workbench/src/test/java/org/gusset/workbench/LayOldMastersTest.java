@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** The drafts after old books, four of which have strips on the bias, on cloth that is wide enough for all of them. */
+/** The drafts after old books, five of which have strips on the bias, on cloth that is wide enough for all of them. */
 class LayOldMastersTest {
     private static final LayOptions OPTIONS = LayOptions.defaults();
 
@@ -84,6 +84,7 @@ class LayOldMastersTest {
                         "flounce-circular-1916",
                         "kimono-nightgown-1916",
                         "sleeve-one-piece-1916",
-                        "standing-collar-1911");
+                        "standing-collar-1911",
+                        "turned-cuff-1918");
     }
 }

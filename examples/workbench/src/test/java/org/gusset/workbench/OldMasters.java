@@ -31,6 +31,7 @@ final class OldMasters {
             "pleated-skirt-1922", "Pleats 1922",
             "sleeve-one-piece-1916", "Sleeve 1916",
             "standing-collar-1911", "Collar 1911",
+            "turned-cuff-1918", "Cuff 1918",
             "underskirt-five-gores-1911", "Underskirt 1911");
 
     private OldMasters() {}
@@ -95,13 +96,14 @@ final class OldMasters {
 
     /**
      * What a drawing says of a figure, lengths in inches, angles in degrees: {@code name} or {@code Piece.name} for a value,
-     * {@code length Piece.line}, {@code across Piece.point} from the left edge of its frame, {@code apart Piece.point point}.
+     * {@code length Piece.line}, {@code across Piece.point} and {@code down Piece.point} from the origin of its frame, {@code apart Piece.point point}.
      */
     static double figure(Drawing drawing, String asked) {
         String[] words = asked.split(" ");
         return switch (words[0]) {
             case "length" -> line(drawing, words[1]).length() / INCH;
             case "across" -> point(drawing, words[1]).x() / INCH;
+            case "down" -> point(drawing, words[1]).y() / INCH;
             case "apart" -> {
                 Point a = point(drawing, words[1]);
                 Point b = point(drawing, words[1].replaceAll("\\..*", ".") + words[2]);

@@ -55,6 +55,9 @@ class OldMastersTest {
         String sleeve = "Burton and Burton 1916, one-piece foundation sleeve";
         String circle = "Rosenfeld 1911, p. 139";
         String pleats = "Conover about 1922, vol. 5, pp. 63 to 69";
+        String underskirt = "Ingalls 1911, five-gore underskirt";
+        String collar = "Ingalls 1911, standing collar";
+        String cuff = "Rosenfeld 1918, p. 154";
         return List.of(
                 new Printed("flounce-circular-1916", "radius", 21.6, flounce),
                 new Printed("flounce-circular-1916", "apart Section.pin hem_mid", 33.6, flounce),
@@ -83,11 +86,26 @@ class OldMastersTest {
                 new Printed("sleeve-one-piece-1916", "half_width", 8.5, sleeve),
                 new Printed("sleeve-one-piece-1916", "across Sleeve.n_pt", 5.3, sleeve),
                 new Printed("sleeve-one-piece-1916", "across Sleeve.o_pt", 2.1, sleeve),
+                new Printed("sleeve-one-piece-1916", "down Sleeve.l_pt", 4, sleeve),
+                new Printed("sleeve-one-piece-1916", "down Sleeve.p_pt", 0.75, sleeve),
+                new Printed("underskirt-five-gores-1911", "down Front.waist_side", -0.25, underskirt),
+                new Printed("underskirt-five-gores-1911", "down Side.waist_back", -0.5, underskirt),
+                new Printed("underskirt-five-gores-1911", "down Back.waist_mid", -0.75, underskirt),
+                new Printed("standing-collar-1911", "length Collar.front", 2.5, collar),
+                new Printed("standing-collar-1911", "down Collar.low_front", -1, collar),
+                new Printed("turned-cuff-1918", "cut_long", 13, cuff),
+                new Printed("turned-cuff-1918", "across Cuff.low_end", 6, cuff),
+                new Printed("turned-cuff-1918", "down Cuff.top_end", -4, cuff),
+                new Printed("turned-cuff-1918", "down Cuff.low_mid", 0.75, cuff),
+                new Printed("turned-cuff-1918", "apart Cuff.frame_end top_end", 1, cuff),
+                new Printed("turned-cuff-1918", "length Facing.middle", 1.5, cuff),
                 new Printed("circle-skirt-1911", "Half.string", 12.5, circle),
                 new Printed("circle-skirt-1911", "Half.rise", 1.5, circle),
                 new Printed("circle-skirt-1911", "length Half.front", 41, circle),
                 new Printed("circle-skirt-1911", "apart Half.waist_mid hem_side", 43, circle),
                 new Printed("circle-skirt-1911", "length Half.back", 45, circle),
+                new Printed("kimono-nightgown-1916", "length Gusset.front_1", 4, gown),
+                new Printed("pleated-skirt-1922", "panel_pleat", 2.125, pleats),
                 new Printed("pleated-skirt-1922", "taken_waist", 30, pleats),
                 new Printed("pleated-skirt-1922", "taken_hip", 24, pleats),
                 new Printed("pleated-skirt-1922", "taken_hem", 16.5, pleats),
@@ -213,6 +231,22 @@ class OldMastersTest {
                 .value()
                 .orElseThrow();
         assertThat(errors(flat)).anyMatch(m -> m.contains("seam `waist_join`"));
+    }
+
+    /** B8e: an edge that is dropped 3/4 in over 12 is longer than 12. By D1 its radius is 24.375 and its arc 12.1246. */
+    @Test
+    void rosenfeldsCuffIsLongerThanItsSleeveAfterItsEdgeIsDropped() {
+        String name = "turned-cuff-1918";
+        double radius = (12.0 * 12 + 4 * 0.75 * 0.75) / (8 * 0.75);
+        double arc = 2 * radius * Math.asin(6 / radius);
+        assertThat(arc).isGreaterThan(12 + TAPE);
+        assertThat(OldMasters.figure(OldMasters.drawing(name), "low_drawn")).isCloseTo(arc, Offset.offset(1e-6));
+        Drawing flat = OldMasters.compiled(
+                        name, OldMasters.text(name).replace("ease 0 in to 1/2 in", "ease 0 in to 1/16 in"))
+                .evaluate(OldMasters.body(name), Choices.none())
+                .value()
+                .orElseThrow();
+        assertThat(errors(flat)).anyMatch(m -> m.contains("end_round"));
     }
 
     /** B2c: half of the armhole is 8, and the slant of the upper half alone 9.394. Without gathers the head does not go in. */

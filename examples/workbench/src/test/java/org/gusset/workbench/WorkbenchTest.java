@@ -33,6 +33,16 @@ class WorkbenchTest {
     }
 
     @Test
+    void helpIsACommandForThoseWhoTypeIt() {
+        assertThat(CommandRun.of("help").out())
+                .isEqualTo(CommandRun.of("--help").out());
+        assertThat(CommandRun.of("help", "draw").out())
+                .isEqualTo(CommandRun.of("draw", "--help").out());
+        assertThat(CommandRun.of("help", "dwar").code()).isEqualTo(2);
+        assertThat(CommandRun.of("help", "dwar").err()).contains("gusset --help");
+    }
+
+    @Test
     void helpHasExamplesAndTheVersionIsTheLibrarys() {
         CommandRun help = CommandRun.of("--help");
         assertThat(help.code()).isZero();
@@ -138,7 +148,7 @@ class WorkbenchTest {
         assertThat(run.code()).isZero();
         assertThat(run.out())
                 .contains("Maren Oddway:", "passed   chest: chest 41 in, taken from 23 5/8 in to 66 15/16 in")
-                .contains("passed   quarter < limit: quarter < limit")
+                .contains("passed   quarter < limit: 8 1/4 in < ")
                 .contains("estimated, not measured: scye_depth")
                 .contains("tried on 2 bodies: no errors, no warnings, 4 passed");
     }

@@ -32,6 +32,10 @@ final class Blocks {
     private int unpaired;
     private @Nullable Block closed;
     private @Nullable Statement closedAs;
+    private @Nullable Astray astray;
+
+    /** A step that was closed by a brace which, by its place on the line, was meant for the piece around it. */
+    private record Astray(Span step, Span brace, Span piece) {}
 
     /** What a block is. */
     enum Kind {
@@ -162,6 +166,14 @@ final class Blocks {
         Block block = open.removeLast();
         Block outer = open.getLast();
         unpaired = atFile() ? 0 : unpaired;
+        if (block.kind() == Kind.STEP
+                && outer.kind() == Kind.PIECE
+                && closing.end() > closing.start()
+                && closing.line() > block.head().line()
+                && closing.column() <= outer.head().column()
+                && block.head().column() > outer.head().column()) {
+            astray = new Astray(block.head(), closing, outer.head());
+        }
         Span whole = spans.of(block.opening()).to(closing);
         Optional<Statement> statement = block.finish().apply(whole);
         if (statement.isPresent()) {
@@ -202,13 +214,24 @@ final class Blocks {
             return;
         }
         closes.add(place.line());
-        faults.tell(Diagnostic.of(
+        Diagnostic missing = Diagnostic.of(
                         SyntaxCode.MISSING_CLOSE,
                         place,
                         "block",
                         block.kind().words + " begun in line " + block.head().line())
                 .with(Hint.of("brace.close", "Close it with a `}` where it ends.")
                         .replacing(Spans.before(place), "}\n"))
-                .with(new Related(Phrase.of("brace.begun", "It begins here."), block.head())));
+                .with(new Related(Phrase.of("brace.begun", "It begins here."), block.head()));
+        Astray taken = astray;
+        if (taken != null && taken.piece().equals(block.head())) {
+            missing = missing.with(new Related(
+                    Phrase.of(
+                            "brace.taken",
+                            "This `}` was taken for the end of the step begun in line {line}.",
+                            "line",
+                            String.valueOf(taken.step().line())),
+                    taken.brace()));
+        }
+        faults.tell(missing);
     }
 }

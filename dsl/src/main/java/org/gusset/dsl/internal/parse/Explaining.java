@@ -157,6 +157,7 @@ final class Explaining {
                 beginsAmount(type) || type == GussetLexer.ORIGIN ? Words.link(expected) : Optional.empty();
         int at = tokens.indexOf(found);
         int next = at + 1 < tokens.size() ? tokens.get(at + 1).getType() : Token.EOF;
+        Optional<Hint> whole = wholeName(at, tokens);
         if (type == GussetLexer.EQUALS) {
             return Hint.of("hint.equals", "`=` gives a name its value, as in `let x = 3 cm`; to compare, say `is`.");
         } else if (type == GussetLexer.DOT && next == GussetLexer.NUMBER) {
@@ -172,16 +173,75 @@ final class Explaining {
         } else if (type == GussetLexer.RPAREN && !tokens.isEmpty()) {
             return Hint.of("bracket.drop", "Take it out, or open its bracket before.")
                     .replacing(span, "");
+        } else if (whole.isPresent()) {
+            return whole.get();
         } else if (near.isPresent()) {
             return Hint.of("statement.meant", "Did you mean `{word}`?", "word", near.get())
                     .replacing(span, near.get());
         } else if (link.isPresent()) {
             return Hint.of("link.add", "Write `{word}` before it.", "word", link.get())
                     .replacing(Spans.before(span), link.get() + " ");
+        } else if (at > 0
+                && tokens.get(at - 1).getType() == GussetLexer.NUMBER
+                && type == GussetLexer.NAME
+                && expected.contains(GussetLexer.TIMES)) {
+            return found.getText().equalsIgnoreCase("x")
+                    ? Hint.of("hint.times.sign", "`*` is the sign for times.").replacing(span, "*")
+                    : Hint.of(
+                                    "hint.times",
+                                    "Write `{number} * {name}` if that many times is meant.",
+                                    "number",
+                                    tokens.get(at - 1).getText(),
+                                    "name",
+                                    found.getText())
+                            .replacing(Spans.before(span), "* ");
         }
         return form(tokens)
                 .orElseGet(
                         () -> Hint.of("hint.value", "A value is written as in `chest / 4 + 3 cm` or `length(hem)`."));
+    }
+
+    /** For a new name in several words, or with hyphens: the name that it could be. Reading stopped at its second part. */
+    private Optional<Hint> wholeName(int at, List<CommonToken> tokens) {
+        int first = headAt(tokens) + 1;
+        if (at != first + 1 || !Words.isName(tokens.get(first).getType())) {
+            return Optional.empty();
+        }
+        StringBuilder name = new StringBuilder(tokens.get(first).getText());
+        int next = at;
+        while (next < tokens.size() && goesOnWithName(tokens.get(next).getType())) {
+            if (tokens.get(next).getType() != GussetLexer.MINUS) {
+                name.append('_').append(tokens.get(next).getText());
+            }
+            next++;
+        }
+        Token last = tokens.get(next - 1);
+        // The head of a piece is read without its brace.
+        boolean goesOn = next == tokens.size()
+                ? tokens.get(first - 1).getType() == GussetLexer.PIECE
+                : switch (tokens.get(next).getType()) {
+                    case GussetLexer.EQUALS,
+                            GussetLexer.FROM,
+                            GussetLexer.WIDE,
+                            GussetLexer.LONG,
+                            GussetLexer.TRACED,
+                            GussetLexer.TAKEN -> true;
+                    default -> false;
+                };
+        if (next == at || last.getType() == GussetLexer.MINUS || !goesOn) {
+            return Optional.empty();
+        }
+        Span written = spans.of(tokens.get(first), last);
+        return Optional.of(Hint.of("name.whole", "A name is one word, as `{name}`.", "name", name.toString())
+                .replacing(written, name.toString()));
+    }
+
+    private static boolean goesOnWithName(int type) {
+        return switch (type) {
+            case GussetLexer.WIDE, GussetLexer.LONG, GussetLexer.TRACED, GussetLexer.TAKEN -> false;
+            case GussetLexer.MINUS -> true;
+            default -> Words.isName(type);
+        };
     }
 
     private static @org.jspecify.annotations.Nullable Token before(Token found, List<CommonToken> tokens) {

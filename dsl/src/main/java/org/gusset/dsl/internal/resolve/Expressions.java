@@ -308,6 +308,14 @@ final class Expressions {
                 unlike = unlike.with(
                         Hint.of("unit.forgotten", "Give `{text}` a unit: `{text} cm` or `{text} in`.", "text", text)
                                 .replacing(side.span(), text + " cm"));
+            } else if (other.type().equals(Type.LENGTH)
+                    && side.type().dimension().equals(Dimension.AREA)) {
+                unlike = unlike.with(Hint.of(
+                        "length.squared", "A length times a length is an area; take the unit from one of the two."));
+            } else if (other.type().equals(Type.LENGTH)
+                    && side.type().dimension().equals(Dimension.NUMBER.over(Dimension.LENGTH))) {
+                unlike = unlike.with(Hint.of(
+                        "length.below", "Something is divided by a length; a length is shared out as in `chest / 4`."));
             }
         }
         messages.tell(unlike);

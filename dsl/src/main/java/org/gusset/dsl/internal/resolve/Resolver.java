@@ -354,7 +354,8 @@ public final class Resolver {
     private CheckedDraft.Step step(PieceBody body, Scope scope, int index) {
         List<String> names = new ArrayList<>();
         List<Term> words = new ArrayList<>();
-        for (PieceBody.Entry entry : body.entries()) {
+        for (int i = 0; i < body.entries().size(); i++) {
+            PieceBody.Entry entry = body.entries().get(i);
             if (entry.step() != index) {
                 continue;
             }
@@ -363,8 +364,10 @@ public final class Resolver {
                     .ifPresent(c -> names.add(c.name()));
             Definitions.name(entry.statement()).ifPresent(n -> names.add(n.text()));
             if (entry.statement() instanceof Statement.Say say) {
+                // What is said of the whole piece speaks of its edges as they were, before a part was taken of it.
+                int sees = i < body.takenAt() ? Changes.position(body.takenAt()) - 1 : Context.LAST;
                 words.add(expressions.words(
-                        say.words(), new Context(scope, new LinkedHashSet<>(), -1, Context.LAST, entry.home())));
+                        say.words(), new Context(scope, new LinkedHashSet<>(), -1, sees, entry.home())));
             }
         }
         return new CheckedDraft.Step(body.steps().get(index).title().plain(), names, words);

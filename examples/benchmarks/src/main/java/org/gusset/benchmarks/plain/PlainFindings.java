@@ -136,7 +136,17 @@ final class PlainFindings {
     }
 
     private void check(String source, double less, double more, String telling) {
-        Phrase written = Phrase.of("check.condition", "{source}", "source", source);
+        boolean turned = source.contains(">");
+        boolean holds = less <= more + Condition.LENGTH_TOLERANCE;
+        Phrase figures = Phrase.of(
+                holds ? "check.compared" : "check.wanted",
+                holds ? "{left} {relation} {right}" : "{left}, wanted {relation} {right}",
+                "left",
+                length(turned ? more : less),
+                "relation",
+                turned ? ">=" : "<=",
+                "right",
+                length(turned ? less : more));
         Tested tested = new Tested(
                 Phrase.of("tested.check", "{check}", "check", source),
                 Dimension.LENGTH,
@@ -144,10 +154,10 @@ final class PlainFindings {
                 0,
                 Double.POSITIVE_INFINITY,
                 Condition.LENGTH_TOLERANCE);
-        if (less <= more + Condition.LENGTH_TOLERANCE) {
-            passed(source, written, tested);
+        if (holds) {
+            passed(source, figures, tested);
         } else {
-            failed(source, written, tested, Diagnostic.of(CheckCode.CHECK_FAILED, NOWHERE, "telling", telling));
+            failed(source, figures, tested, Diagnostic.of(CheckCode.CHECK_FAILED, NOWHERE, "telling", telling));
         }
     }
 

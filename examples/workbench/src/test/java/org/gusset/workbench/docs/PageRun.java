@@ -86,10 +86,10 @@ final class PageRun {
             holds(snippet, new Tried(text, table, Choices.none()));
         } else if (how.equals("solved")) {
             holds(snippet, last);
-        } else if (how.equals("tells")) {
+        } else if (how.equals("tells") || how.equals("told")) {
             assertThat(told.replaceAll("\\s+", " "))
                     .as(snippet.place() + ": the command tells it")
-                    .contains(snippet.text());
+                    .contains(snippet.text().strip().replaceAll("\\s+", " "));
         } else if (how.equals("runs")) {
             for (String command : snippet.text().lines().toList()) {
                 Shell.Run run = Shell.run(command, saved());

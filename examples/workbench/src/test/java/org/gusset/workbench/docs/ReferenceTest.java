@@ -1,6 +1,7 @@
 package org.gusset.workbench.docs;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -53,6 +54,36 @@ class ReferenceTest {
             }
         }
         assertThat(commands).isGreaterThanOrEqualTo(4);
+    }
+
+    @Test
+    void theClassesThatThePageTellsToImportAreThere() {
+        String page = Page.read(REFERENCE.resolve("java-api.md")).text();
+        String table = page.substring(page.indexOf("| package | of it |"));
+        table = table.substring(0, table.indexOf("\n\n"));
+        int classes = 0;
+        for (String row : table.lines().skip(2).toList()) {
+            String[] cells = row.split("\\|");
+            List<String> packages = quoted(cells[1]);
+            String[] groups = cells[2].split(";");
+            assertThat(groups).hasSameSizeAs(packages);
+            for (int i = 0; i < groups.length; i++) {
+                for (String name : quoted(groups[i])) {
+                    classes++;
+                    String full = packages.get(i) + "." + name;
+                    assertThatCode(() -> Class.forName(full)).as(full).doesNotThrowAnyException();
+                }
+            }
+        }
+        assertThat(classes).isGreaterThan(15);
+    }
+
+    private static List<String> quoted(String text) {
+        return Pattern.compile("`([^`]+)`")
+                .matcher(text)
+                .results()
+                .map(m -> m.group(1))
+                .toList();
     }
 
     @Test

@@ -60,12 +60,18 @@ final class Shell {
                 words.add(word);
             }
             Run run = run(words.toArray(new String[0]));
+            run = new Run(run.code(), asTyped(run.out(), out, here), asTyped(run.err(), out, here));
             delete(out);
             delete(here);
             return run;
         } catch (IOException e) {
             throw new java.io.UncheckedIOException(e);
         }
+    }
+
+    /** What it told, with the folders as the reader has them. */
+    private static String asTyped(String told, Path out, Path here) {
+        return told.replace(out.toString(), "out").replace(here + "/", "");
     }
 
     private static void delete(Path folder) throws IOException {
