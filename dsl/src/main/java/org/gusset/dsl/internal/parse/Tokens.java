@@ -88,6 +88,11 @@ final class Tokens {
         return List.copyOf(words);
     }
 
+    /** How tokens of a type are written, if they are always written alike; else empty. */
+    static String word(int type) {
+        return type >= 0 && type < WORDS.size() ? WORDS.get(type) : "";
+    }
+
     /** Tells of what cannot be read; what it was meant for takes its place where that is plain. */
     private List<CommonToken> readable(List<CommonToken> raw) {
         List<CommonToken> read = new ArrayList<>();
