@@ -125,7 +125,7 @@ final class Answers implements TextDocumentService {
                 "completion",
                 params.getTextDocument(),
                 Either.forRight(new CompletionList()),
-                a -> Either.forRight(Completing.at(a, offset(a, params.getPosition()))));
+                a -> Either.forRight(Completing.at(a, offset(a, params.getPosition()), workplace)));
     }
 
     @Override

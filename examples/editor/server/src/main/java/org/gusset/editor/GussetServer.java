@@ -88,7 +88,7 @@ public final class GussetServer implements LanguageServer, LanguageClientAware, 
         folders.setSupported(true);
         folders.setChangeNotifications(true);
         can.setWorkspace(new WorkspaceServerCapabilities(folders));
-        can.setCompletionProvider(new CompletionOptions(false, List.of(".", " ")));
+        can.setCompletionProvider(new CompletionOptions(false, List.of(".", " ", "(", "{", "\"", "/")));
         can.setHoverProvider(true);
         can.setDefinitionProvider(true);
         can.setReferencesProvider(true);

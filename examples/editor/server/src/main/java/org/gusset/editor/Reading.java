@@ -56,9 +56,8 @@ final class Reading {
                     .append(String.join(", ", named.words()))
                     .append("), gives ")
                     .append(named.type());
-        } else if (!named.type().equals(named.kind().words())
-                && !named.type().equals("a " + named.kind().words())) {
-            out.append(", ").append(named.type());
+        } else {
+            out.append(what(named).substring(named.kind().words().length()));
         }
         if (!named.note().isBlank()) {
             out.append("\n\n").append(escaped(named.note()));
@@ -76,6 +75,16 @@ final class Reading {
         values.flatMap(v -> v.sum(named.fullName()))
                 .ifPresent(s -> out.append("\n\n").append(escaped(s)));
         return out.toString();
+    }
+
+    /** The kind of a name, and what it gives where that says more. */
+    static String what(Named named) {
+        String kind = named.kind().words();
+        boolean more = !named.type().isEmpty()
+                && !named.type().equals(kind)
+                && !named.type().equals("a " + kind)
+                && !named.type().equals("unknown");
+        return more ? kind + ", " + named.type() : kind;
     }
 
     /** Words as they stand, whatever signs are in them. */

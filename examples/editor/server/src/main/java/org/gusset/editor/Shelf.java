@@ -141,6 +141,25 @@ final class Shelf {
         };
     }
 
+    /** What a draft can be told to use: the drafts in its folder and below, as it would name them. */
+    List<String> usable(String name) {
+        Optional<Path> folder = folder(name);
+        if (folder.isEmpty()) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.walk(folder.get(), DEEPEST, new FileVisitOption[0])) {
+            return files.filter(f ->
+                            f.toString().endsWith(".gusset") && !f.toString().equals(name))
+                    .limit(MOST_DRAFTS)
+                    .map(f -> folder.get().relativize(f).toString().replace('\\', '/'))
+                    .filter(f -> FileName.objection(f).isEmpty())
+                    .sorted()
+                    .toList();
+        } catch (IOException | java.io.UncheckedIOException | SecurityException e) {
+            return List.of();
+        }
+    }
+
     private static Optional<Path> folder(String name) {
         try {
             Path path = Path.of(name);

@@ -87,6 +87,15 @@ final class Workplace {
         return shelf.document(uri).map(this::analysis);
     }
 
+    /** What is known of a file that a draft uses. */
+    Optional<Analysis> used(Document document, String file) {
+        return shelf.lending(document.source())
+                .find(file, document.source())
+                .source()
+                .flatMap(s -> shelf.text(s.name()))
+                .map(this::analysis);
+    }
+
     /** The drafts in whose names a place of a text has a part: the text itself, and every draft that uses it. */
     List<Analysis> readers(Document document) {
         List<Analysis> readers = new ArrayList<>();
