@@ -91,10 +91,10 @@ final class Changing {
         Telling telling = new Telling(analysis, workplace);
         List<CodeAction> actions = new ArrayList<>();
         for (Diagnostic diagnostic : analysis.messages()) {
-            boolean near = diagnostic.place() instanceof Span span
-                    && span.source().equals(document.name())
-                    && span.start() <= to
-                    && span.end() >= from;
+            // What is wrong in a text that is used is told where it is used, and mended from there.
+            Range place = telling.range(diagnostic.place());
+            boolean near = document.lines().offset(place.getStart()) <= to
+                    && document.lines().offset(place.getEnd()) >= from;
             if (!near) {
                 continue;
             }

@@ -83,6 +83,11 @@ record Wanted(
         return new Wanted(Where.INSIDE, start, path, tokens, next, meant);
     }
 
+    /** True in a comment, or in the words of a text. */
+    static boolean isText(String text, int offset, Lines lines) {
+        return code(text.substring(lines.lineStart(offset), offset)) == null;
+    }
+
     /** What was meant one word before. */
     Meant beforeLast(int offset, NameIndex names, String source) {
         return tokens.isEmpty() ? meant : Meant.of(tokens.subList(0, tokens.size() - 1), offset, names, source);
