@@ -220,7 +220,7 @@ final class Answers implements TextDocumentService {
                     params.getContext() == null || params.getContext().getOnly() == null
                             ? List.of()
                             : params.getContext().getOnly();
-            Stream<CodeAction> actions = Changing.actions(a, params.getRange(), workplace).stream();
+            Stream<CodeAction> actions = Mending.actions(a, params.getRange(), workplace).stream();
             return actions.filter(c -> only.isEmpty() || only.stream().anyMatch(c.getKind()::startsWith))
                     .map(c -> Either.<Command, CodeAction>forRight(c))
                     .toList();

@@ -508,6 +508,41 @@ class SessionTest {
         assertThat(editor.messages("block.gusset")).isEmpty();
     }
 
+    /** Advice that one edit cannot carry out, and choices of which only the drafter knows the right one. */
+    @Test
+    void hintsThatNeedMoreThanOneEditAreCarriedOutToo() {
+        editor.open("apron.gusset", APRON.replace("half", "Half"));
+        assertThat(editor.messages("apron.gusset")).singleElement().satisfies(d -> {
+            CodeAction fix = actions("apron.gusset", d.getRange()).get(0);
+            assertThat(fix.getTitle()).isEqualTo("Call it `half`, here and wherever it is used.");
+            assertThat(fix.getIsPreferred()).isTrue();
+            editor.apply(fix.getEdit());
+        });
+        assertThat(editor.text("apron.gusset")).isEqualTo(APRON);
+        String twin = BLOCK + "piece Twin traced from Base {\n}\nlet low_edge = length(hem)\n";
+        editor.open("block.gusset", twin);
+        List<CodeAction> which = editor.messages("block.gusset").stream()
+                .filter(d -> d.getMessage().getLeft().contains("Say which"))
+                .flatMap(d -> actions("block.gusset", d.getRange()).stream())
+                .filter(a -> a.getTitle().startsWith("Write"))
+                .toList();
+        assertThat(which).extracting(CodeAction::getTitle).containsExactly("Write `Base.hem`.", "Write `Twin.hem`.");
+        assertThat(which).extracting(CodeAction::getIsPreferred).containsOnly(false);
+        editor.apply(which.get(1).getEdit());
+        assertThat(editor.text("block.gusset")).endsWith("length(Twin.hem)\n");
+        editor.replace(
+                "block.gusset",
+                Formatter.format(Source.of("b", BLOCK)).value().orElseThrow().replace("  allow", "\tallow"));
+        CodeAction blanks = editor.messages("block.gusset").stream()
+                .filter(d -> d.getCode().getLeft().equals("LNT011"))
+                .flatMap(d -> actions("block.gusset", d.getRange()).stream())
+                .findFirst()
+                .orElseThrow();
+        assertThat(blanks.getKind()).isEqualTo("quickfix");
+        editor.apply(blanks.getEdit());
+        assertThat(editor.text("block.gusset")).doesNotContain("\t");
+    }
+
     @Test
     void whatChangesInOneTextIsToldInTheOthersThatUseIt() {
         editor.open("apron.gusset", APRON);
