@@ -15,7 +15,7 @@ function script() {
   return set || path.join(__dirname, "..", NAME);
 }
 
-exports.activate = async function activate(context) {
+exports.activate = async function activate() {
   const command = script();
   if (!fs.existsSync(command)) {
     vscode.window.showWarningMessage(
@@ -25,8 +25,6 @@ exports.activate = async function activate(context) {
   }
   const settings = vscode.workspace.getConfiguration("gusset");
   const options = Object.fromEntries(["measures", "body", "unit", "values", "delay"].map((name) => [name, settings.get(name)]));
-  const files = vscode.workspace.createFileSystemWatcher("**/*.{gusset,csv}");
-  context.subscriptions.push(files);
   client = new LanguageClient(
     "gusset",
     "Gusset drafts",
@@ -34,7 +32,7 @@ exports.activate = async function activate(context) {
     {
       documentSelector: [{ language: "gusset" }],
       initializationOptions: options,
-      synchronize: { configurationSection: "gusset", fileEvents: files },
+      synchronize: { configurationSection: "gusset" },
     }
   );
   await client.start();

@@ -93,6 +93,38 @@ for (const [text, wanted] of cases) {
   }
 }
 
+// ---- words and indents, as an editor makes patterns of what the folder says: a pattern alone knows no \\p, one with the flag u does
+
+const settings = JSON.parse(readFileSync(path.join(here, "../language-configuration.json"), "utf8"));
+const pattern = (said) => (typeof said === "string" ? new RegExp(said) : new RegExp(said.pattern, said.flags));
+const word = pattern(settings.wordPattern);
+const words = (text) => [...text.matchAll(new RegExp(word.source, word.flags + "g"))].map((m) => m[0]);
+assert.deepEqual(words("let tip_2 = neck_width(Back.Ärmel) / 2"), ["let", "tip_2", "neck_width", "Back", "Ärmel"]);
+assert.deepEqual(words("p{L}"), ["p", "L"]);
+const deeper = pattern(settings.indentationRules.increaseIndentPattern);
+const back = pattern(settings.indentationRules.decreaseIndentPattern);
+for (const line of ["piece Back {", '  step "Square the frame" {', '  step "Half of {chest}" { # first', 'strip Band long 3" wide 2" {']) {
+  assert.ok(deeper.test(line), `indented behind ${line}`);
+}
+for (const line of ["piece Back { }", "# a note {", 'say "{chest} wide"', "let a = 3 cm", 'draft "lost {']) {
+  assert.ok(!deeper.test(line), `not indented behind ${line}`);
+}
+assert.ok(back.test("  }") && !back.test("  let a = 1 cm }"));
+
+// ---- what the folder promises is there, and every setting that the server reads can be set
+
+const folder = JSON.parse(readFileSync(path.join(here, "../package.json"), "utf8"));
+const contributes = folder.contributes;
+for (const name of [folder.main, contributes.languages[0].configuration, contributes.grammars[0].path, ...folder.files]) {
+  assert.ok(statSync(path.join(here, "..", name)), name);
+}
+assert.equal(contributes.grammars[0].scopeName, raw.scopeName);
+const options = readFileSync(path.join(root, "examples/editor/server/src/main/java/org/gusset/editor/Options.java"), "utf8");
+const read = [...options.matchAll(/\((?:own), "([a-z]+)"/g)].map((m) => `gusset.${m[1]}`);
+assert.deepEqual(Object.keys(contributes.configuration.properties).sort(), [...new Set(read), "gusset.server"].sort());
+const sent = readFileSync(path.join(here, "../extension.js"), "utf8");
+for (const name of read) assert.ok(sent.includes(`"${name.slice(7)}"`), `${name} is not sent when the server starts`);
+
 // ---- a lost quote hurts its own line alone
 
 const broken = tokens('say "lost\npoint p = origin');

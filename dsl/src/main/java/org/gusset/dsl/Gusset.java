@@ -3,16 +3,19 @@ package org.gusset.dsl;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.gusset.core.diagnostic.Diagnostic;
 import org.gusset.core.diagnostic.Fact;
 import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.diagnostic.Span;
 import org.gusset.core.draft.Draft;
 import org.gusset.dsl.internal.lower.Lowering;
+import org.gusset.dsl.internal.parse.Continuing;
 import org.gusset.dsl.internal.parse.Parsing;
 import org.gusset.dsl.internal.resolve.CheckedDraft;
 import org.gusset.dsl.internal.resolve.ResolveCode;
 import org.gusset.dsl.internal.resolve.Resolver;
+import org.gusset.dsl.names.Continuation;
 import org.gusset.dsl.names.NameIndex;
 import org.gusset.dsl.syntax.DraftTree;
 
@@ -91,6 +94,18 @@ public final class Gusset {
         Library library = new Library(sources, budget);
         library.add(source, tree);
         return Resolver.index(tree.value().get(), source, library, budget);
+    }
+
+    /**
+     * What can stand next behind words that are being written, by the grammar alone: for editors, which know besides what the names
+     * mean.
+     *
+     * @param before the statement so far, and as much before it as one likes; not within a string or a comment
+     * @param hole true if {@code before} is an expression that is filled into a string, and no statement
+     * @return empty if no statement has these words
+     */
+    public static Optional<Continuation> continuation(String before, boolean hole) {
+        return Continuing.of(before, hole);
     }
 
     private static List<Diagnostic> bounded(List<Diagnostic> diagnostics, int most) {

@@ -161,11 +161,8 @@ final class Explaining {
         if (type == GussetLexer.EQUALS) {
             return Hint.of("hint.equals", "`=` gives a name its value, as in `let x = 3 cm`; to compare, say `is`.");
         } else if (type == GussetLexer.DOT && next == GussetLexer.NUMBER) {
-            return Hint.of(
-                    "hint.zero",
-                    "Write `0.{digits}`.",
-                    "digits",
-                    tokens.get(at + 1).getText());
+            String digits = tokens.get(at + 1).getText();
+            return Hint.of("hint.zero", "Write `0.{digits}`.", "digits", digits).replacing(span, "0.");
         } else if (at > 0 && tokens.get(0).getType() == GussetLexer.CHANGE && at == headAt(tokens)) {
             return form(GussetLexer.CHANGE).orElseThrow();
         } else if (type == GussetLexer.TURNED_UP && tokens.get(0).getType() != GussetLexer.ALLOW) {

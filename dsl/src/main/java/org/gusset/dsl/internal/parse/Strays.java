@@ -1,13 +1,28 @@
 package org.gusset.dsl.internal.parse;
 
+import java.util.Optional;
 import org.gusset.core.diagnostic.Hint;
 
 /** What to write instead of characters that the language does not know. */
 final class Strays {
     private Strays() {}
 
-    static Hint hint(String character) {
-        String instead = switch (character) {
+    /** What takes the place of a character, where that is plain. */
+    static Optional<String> edit(String character) {
+        return switch (character) {
+            case "[" -> Optional.of("(");
+            case "]" -> Optional.of(")");
+            default -> Optional.of(instead(character)).filter(i -> !i.isEmpty());
+        };
+    }
+
+    /** True for a character that is best taken out. */
+    static boolean isDropped(String character) {
+        return edit(character).isEmpty() && "^'\u2018\u2019`\u201d\u201e\u00ab\u00bb_".indexOf(character) < 0;
+    }
+
+    private static String instead(String character) {
+        return switch (character) {
             case "\u00d7", "\u22c5", "\u00b7", "\u2217" -> "*";
             case "\u00f7", "\u2044", "\u2215" -> "/";
             case "\u2013", "\u2014", "\u2010", "\u2011" -> "-";
@@ -19,6 +34,10 @@ final class Strays {
             case "\u2260" -> "is not";
             default -> "";
         };
+    }
+
+    static Hint hint(String character) {
+        String instead = instead(character);
         if (!instead.isEmpty()) {
             return Hint.of("stray.instead", "Write `{text}`.", "text", instead);
         }

@@ -72,7 +72,8 @@ final class Texts {
                     faults.tell(
                             SyntaxCode.BAD_ESCAPE,
                             spans.of(start + i, start + i + 2),
-                            Hint.of("escape.double", "For the stroke itself write it twice."),
+                            Hint.of("escape.double", "For the stroke itself write it twice.")
+                                    .replacing(spans.of(start + i, start + i + 2), "\\" + text),
                             "text",
                             text);
                 }

@@ -88,6 +88,11 @@ final class Tokens {
         return List.copyOf(words);
     }
 
+    /** How tokens of a type are written, if they are always written alike; else empty. */
+    static String word(int type) {
+        return type >= 0 && type < WORDS.size() ? WORDS.get(type) : "";
+    }
+
     /** Tells of what cannot be read; what it was meant for takes its place where that is plain. */
     private List<CommonToken> readable(List<CommonToken> raw) {
         List<CommonToken> read = new ArrayList<>();
@@ -99,7 +104,8 @@ final class Tokens {
                     faults.tell(
                             SyntaxCode.UNCLOSED_STRING,
                             spans.of(token),
-                            Hint.of("string.close", "Put a `\"` at its end."));
+                            Hint.of("string.close", "Put a `\"` at its end.")
+                                    .replacing(spans.of(token), token.getText().stripTrailing() + "\""));
                     token.setType(GussetLexer.STRING);
                     token.setText(token.getText() + "\"");
                     read.add(token);
@@ -116,7 +122,17 @@ final class Tokens {
                         faults.tell(
                                 SyntaxCode.CURLY_QUOTE,
                                 spans.of(token),
-                                Hint.of("quote.straight", "Use the straight quote `\"` at both ends."));
+                                Hint.of("quote.straight", "Use the straight quote `\"` at both ends.")
+                                        .replacing(
+                                                spans.of(token),
+                                                "\""
+                                                        + token.getText()
+                                                                .substring(
+                                                                        1,
+                                                                        token.getText()
+                                                                                        .length()
+                                                                                - 1)
+                                                        + "\""));
                     }
                     read.add(token);
                 }
@@ -127,12 +143,25 @@ final class Tokens {
 
     private void stray(CommonToken token, List<CommonToken> read, Span span) {
         String text = token.getText();
-        faults.tell(SyntaxCode.STRAY, span, Strays.hint(text), "found", text);
+        Hint hint = Strays.hint(text);
+        Hint exact = Strays.edit(text)
+                .map(e -> hint.replacing(span, Character.isLetter(e.codePointAt(0)) ? apart(e, span) : e))
+                .orElse(Strays.isDropped(text) ? hint.replacing(span, "") : hint);
+        faults.tell(SyntaxCode.STRAY, span, exact, "found", text);
         int meant = Strays.meant(text);
         if (meant >= 0) {
             token.setType(meant);
             read.add(token);
         }
+    }
+
+    /** A word with blanks around it, where there are none. */
+    private String apart(String word, Span span) {
+        int from = span.start() - 1;
+        int to = span.end();
+        boolean before = base == 0 && from >= 0 && !Character.isWhitespace(text.charAt(from));
+        boolean behind = base == 0 && to < text.length() && !Character.isWhitespace(text.charAt(to));
+        return (before ? " " : "") + word + (behind ? " " : "");
     }
 
     private void unitSign(CommonToken token, List<CommonToken> read, Span span) {

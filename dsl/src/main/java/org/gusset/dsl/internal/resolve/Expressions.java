@@ -140,17 +140,23 @@ final class Expressions {
         if (term.broken() || term.type().amount()) {
             return term;
         }
-        messages.tell(ResolveCode.WRONG_KIND, expr.span(), "what", what, "wanted", "an amount", "given", given(term));
+        Diagnostic wrong = Diagnostic.of(
+                ResolveCode.WRONG_KIND, expr.span(), "what", what, "wanted", "an amount", "given", given(term));
+        boolean measured = term.type().path() || term.type().equals(Type.POINT);
+        messages.tell(measured ? wrong.with(hint(Type.LENGTH, term)) : wrong);
         return new Term.Broken(expr.span());
     }
 
     /** How to come from what is given to what is wanted. */
-    private static Hint hint(Type wanted, Type given) {
+    private Hint hint(Type wanted, Term term) {
+        Type given = term.type();
         if (wanted.equals(Type.POINT) && given.path()) {
             return Hint.of(
                     "kind.on", "A point of a path is `on` it, as in `on hem at 1/2`, or its `.start` or `.end`.");
         } else if (wanted.equals(Type.LENGTH) && given.path()) {
-            return Hint.of("kind.length", "The length of a path is `length(...)`.");
+            Hint hint = Hint.of("kind.length", "The length of a path is `length(...)`.");
+            String text = messages.text(term.span());
+            return text.isEmpty() ? hint : hint.replacing(term.span(), "length(" + text + ")");
         } else if (wanted.equals(Type.LENGTH) && given.equals(Type.POINT)) {
             return Hint.of("kind.distance", "The length between two points is `distance(A, B)`.");
         } else if (wanted.equals(Type.PATH) && given.equals(Type.POINT)) {
@@ -184,7 +190,7 @@ final class Expressions {
             messages.tell(
                     wanted.amount() && given.amount() ? ResolveCode.WRONG_DIMENSION : ResolveCode.WRONG_KIND,
                     term.span(),
-                    hint(wanted, given),
+                    hint(wanted, term),
                     "what",
                     what,
                     "wanted",

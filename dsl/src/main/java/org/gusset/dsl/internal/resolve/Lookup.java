@@ -139,8 +139,8 @@ final class Lookup {
             }
         }
         if (!elsewhere.isEmpty()) {
-            return unknown.with(
-                    Hint.of("name.elsewhere", "Say which: {names}.", "names", String.join(", ", elsewhere)));
+            Hint which = Hint.of("name.elsewhere", "Say which: {names}.", "names", String.join(", ", elsewhere));
+            return unknown.with(elsewhere.size() == 1 ? which.replacing(name.span(), elsewhere.get(0)) : which);
         }
         Diagnostic suggesting = Names.suggesting(unknown, name.text(), at.known(), name.span());
         return suggesting.hints().isEmpty()

@@ -282,7 +282,8 @@ final class PieceBody {
             messages.tell(
                     ResolveCode.NOTHING_TO_CHANGE,
                     change.span(),
-                    Hint.of("change.leave", "Leave `change` out to add it."),
+                    Hint.of("change.leave", "Leave `change` out to add it.")
+                            .replacing(word(change.span(), to.span()), ""),
                     "piece",
                     name(),
                     "what",
@@ -331,5 +332,11 @@ final class PieceBody {
                     "what",
                     drop.what() + " `" + name + "`");
         }
+    }
+
+    /** What stands before the second of two stretches that end together. */
+    private static Span word(Span whole, Span rest) {
+        return new Span(
+                whole.source(), whole.start(), rest.start(), whole.line(), whole.column(), rest.line(), rest.column());
     }
 }

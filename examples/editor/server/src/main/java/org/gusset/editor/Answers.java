@@ -103,12 +103,13 @@ final class Answers implements TextDocumentService {
 
     // ---- answers
 
-    private <T> CompletableFuture<T> ask(
+    private <T extends @Nullable Object> CompletableFuture<T> ask(
             String what, TextDocumentIdentifier text, T otherwise, Function<Analysis, T> answer) {
-        return desk.ask(
-                what,
-                otherwise,
-                () -> workplace.analysis(text.getUri()).map(answer).orElse(otherwise));
+        String uri = text.getUri();
+        return desk.ask(what, otherwise, () -> {
+            Optional<Analysis> analysis = workplace.analysis(uri);
+            return analysis.isPresent() ? answer.apply(analysis.get()) : otherwise;
+        });
     }
 
     private static int offset(Analysis analysis, Position position) {
@@ -125,17 +126,17 @@ final class Answers implements TextDocumentService {
                 "completion",
                 params.getTextDocument(),
                 Either.forRight(new CompletionList()),
-                a -> Either.forRight(Completing.at(a, offset(a, params.getPosition()))));
+                a -> Either.forRight(Completing.at(a, offset(a, params.getPosition()), workplace)));
     }
 
     @Override
     public CompletableFuture<@Nullable Hover> hover(HoverParams params) {
-        return this.<Optional<Hover>>ask(
-                        "hover",
-                        params.getTextDocument(),
-                        Optional.empty(),
-                        a -> Reading.hover(a, offset(a, params.getPosition())))
-                .thenApply(h -> h.orElse(null));
+        return this.<@Nullable Hover>ask(
+                "hover",
+                params.getTextDocument(),
+                null,
+                a -> Reading.hover(a, offset(a, params.getPosition()), workplace)
+                        .orElse(null));
     }
 
     @Override
@@ -170,17 +171,15 @@ final class Answers implements TextDocumentService {
     @Override
     public CompletableFuture<@Nullable Either3<Range, PrepareRenameResult, PrepareRenameDefaultBehavior>> prepareRename(
             PrepareRenameParams params) {
-        return this.<Optional<Either3<Range, PrepareRenameResult, PrepareRenameDefaultBehavior>>>ask(
-                        "prepare rename", params.getTextDocument(), Optional.empty(), a -> {
-                            try {
-                                Use use = Changing.renamed(a, offset(a, params.getPosition()));
-                                return Optional.of(
-                                        Either3.forFirst(a.document().lines().range(use.place())));
-                            } catch (Changing.Refused refused) {
-                                throw refused(refused);
-                            }
-                        })
-                .thenApply(r -> r.orElse(null));
+        return this.<@Nullable Either3<Range, PrepareRenameResult, PrepareRenameDefaultBehavior>>ask(
+                "prepare rename", params.getTextDocument(), null, a -> {
+                    try {
+                        Use use = Changing.renamed(a, offset(a, params.getPosition()));
+                        return Either3.forFirst(a.document().lines().range(use.place()));
+                    } catch (Changing.Refused refused) {
+                        throw refused(refused);
+                    }
+                });
     }
 
     @Override
@@ -221,7 +220,7 @@ final class Answers implements TextDocumentService {
                     params.getContext() == null || params.getContext().getOnly() == null
                             ? List.of()
                             : params.getContext().getOnly();
-            Stream<CodeAction> actions = Changing.actions(a, params.getRange(), workplace).stream();
+            Stream<CodeAction> actions = Mending.actions(a, params.getRange(), workplace).stream();
             return actions.filter(c -> only.isEmpty() || only.stream().anyMatch(c.getKind()::startsWith))
                     .map(c -> Either.<Command, CodeAction>forRight(c))
                     .toList();

@@ -16,16 +16,35 @@ import org.gusset.workbench.MeasureTable;
  *
  * @param measures its measures; empty if there are none
  * @param trouble why there are none although somebody was asked for; empty if there is nothing to tell
+ * @param file the table; empty for none
+ * @param state when the table was written and how long it was
  */
-record Body(Optional<Measurements> measures, String trouble) {
+record Body(Optional<Measurements> measures, String trouble, Optional<Path> file, String state) {
     private static final long LARGEST_TABLE = 16L << 20;
 
     static Body none() {
-        return new Body(Optional.empty(), "");
+        return new Body(Optional.empty(), "", Optional.empty(), "");
     }
 
     private static Body lacking(String why) {
-        return new Body(Optional.empty(), why);
+        return new Body(Optional.empty(), why, Optional.empty(), "");
+    }
+
+    private Body in(Path table, String then) {
+        return new Body(measures, trouble, Optional.of(table), then);
+    }
+
+    /** False if another program has written the table since. */
+    boolean isFresh() {
+        return file.isEmpty() || state(file.get()).equals(state);
+    }
+
+    private static String state(Path table) {
+        try {
+            return Files.getLastModifiedTime(table) + " " + Files.size(table);
+        } catch (IOException | SecurityException e) {
+            return "";
+        }
     }
 
     /** @param root where a relative name of the table counts from */
@@ -34,15 +53,24 @@ record Body(Optional<Measurements> measures, String trouble) {
             return none();
         }
         Path file;
-        byte[] bytes;
         try {
             Path named = Path.of(options.measures());
             file = root.map(r -> r.resolve(named)).orElse(named);
+        } catch (InvalidPathException e) {
+            return lacking("The table of measures `" + options.measures() + "` cannot be read.");
+        }
+        String state = state(file);
+        return read(options, file).in(file, state);
+    }
+
+    private static Body read(Options options, Path file) {
+        byte[] bytes;
+        try {
             if (!Files.isRegularFile(file) || Files.size(file) > LARGEST_TABLE) {
                 return lacking("There is no table of measures `" + options.measures() + "`.");
             }
             bytes = Files.readAllBytes(file);
-        } catch (InvalidPathException | IOException | SecurityException e) {
+        } catch (IOException | SecurityException e) {
             return lacking("The table of measures `" + options.measures() + "` cannot be read.");
         }
         MeasureTable table = MeasureTable.read(String.valueOf(file.getFileName()), bytes);
@@ -59,6 +87,6 @@ record Body(Optional<Measurements> measures, String trouble) {
         return body.isEmpty()
                 ? lacking("There is no body `" + name + "` in the table of measures. It has "
                         + String.join(", ", names.subList(0, Math.min(12, names.size()))) + ".")
-                : new Body(body.get().value(), "");
+                : new Body(body.get().value(), "", Optional.empty(), "");
     }
 }

@@ -1,6 +1,5 @@
 package org.gusset.editor;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -8,13 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
-import org.eclipse.lsp4j.CodeAction;
-import org.eclipse.lsp4j.CodeActionKind;
-import org.eclipse.lsp4j.Range;
 import org.eclipse.lsp4j.TextEdit;
 import org.eclipse.lsp4j.WorkspaceEdit;
 import org.gusset.core.diagnostic.Diagnostic;
-import org.gusset.core.diagnostic.Hint;
 import org.gusset.core.diagnostic.Outcome;
 import org.gusset.core.diagnostic.Place;
 import org.gusset.core.diagnostic.Span;
@@ -24,7 +19,7 @@ import org.gusset.dsl.Sources;
 import org.gusset.dsl.format.Formatter;
 import org.gusset.dsl.names.Use;
 
-/** What changes texts: laying out, the edits of hints, other names. */
+/** What changes texts: laying out, other names. */
 final class Changing {
     private static final Pattern NAME = Pattern.compile("\\p{L}[\\p{L}\\p{M}\\p{N}_]*");
 
@@ -79,56 +74,6 @@ final class Changing {
                 && at < text.length()
                 && (Character.isSurrogatePair(text.charAt(at - 1), text.charAt(at))
                         || (text.charAt(at - 1) == '\r' && text.charAt(at) == '\n'));
-    }
-
-    // ---- hints
-
-    /** What can be done in a stretch of a text: the edit of every hint about it, and laying out. */
-    static List<CodeAction> actions(Analysis analysis, Range range, Workplace workplace) {
-        Document document = analysis.document();
-        int from = document.lines().offset(range.getStart());
-        int to = document.lines().offset(range.getEnd());
-        Telling telling = new Telling(analysis, workplace);
-        List<CodeAction> actions = new ArrayList<>();
-        for (Diagnostic diagnostic : analysis.messages()) {
-            boolean near = diagnostic.place() instanceof Span span
-                    && span.source().equals(document.name())
-                    && span.start() <= to
-                    && span.end() >= from;
-            if (!near) {
-                continue;
-            }
-            boolean first = true;
-            for (Hint hint : diagnostic.hints()) {
-                Optional<WorkspaceEdit> edit = hint.edit().flatMap(e -> edit(e, document, workplace));
-                if (edit.isPresent()) {
-                    CodeAction action =
-                            new CodeAction(analysis.style().wording().say(hint.phrase()));
-                    action.setKind(CodeActionKind.QuickFix);
-                    action.setEdit(edit.get());
-                    action.setDiagnostics(List.of(telling.told(diagnostic)));
-                    action.setIsPreferred(first);
-                    actions.add(action);
-                    first = false;
-                }
-            }
-        }
-        List<TextEdit> layout = laidOut(document);
-        if (!layout.isEmpty()) {
-            CodeAction action = new CodeAction("Lay the draft out");
-            action.setKind(CodeActionKind.Source);
-            action.setEdit(new WorkspaceEdit(Map.of(document.uri(), layout)));
-            actions.add(action);
-        }
-        return actions;
-    }
-
-    private static Optional<WorkspaceEdit> edit(Hint.Edit edit, Document document, Workplace workplace) {
-        boolean own = edit.at().source().equals(document.name());
-        Optional<Document> text =
-                own ? Optional.of(document) : workplace.text(edit.at().source());
-        return text.map(d ->
-                new WorkspaceEdit(Map.of(d.uri(), List.of(new TextEdit(d.lines().range(edit.at()), edit.text())))));
     }
 
     // ---- names

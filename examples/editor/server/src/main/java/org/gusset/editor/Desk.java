@@ -13,10 +13,10 @@ import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import org.eclipse.lsp4j.jsonrpc.CompletableFutures;
 import org.eclipse.lsp4j.jsonrpc.ResponseErrorException;
 import org.eclipse.lsp4j.jsonrpc.messages.ResponseError;
 import org.eclipse.lsp4j.jsonrpc.messages.ResponseErrorCode;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One thread answers, in the order of asking. What it cannot take in is refused at once, what is cancelled while it waits is not begun,
@@ -33,6 +33,12 @@ final class Desk implements AutoCloseable {
         return thread;
     };
 
+    private enum State {
+        BEFORE,
+        OPEN,
+        OVER
+    }
+
     private final ThreadPoolExecutor worker = new ThreadPoolExecutor(
             1,
             1,
@@ -44,6 +50,7 @@ final class Desk implements AutoCloseable {
     private final ScheduledThreadPoolExecutor clock = new ScheduledThreadPoolExecutor(1, THREADS);
     private final Map<String, ScheduledFuture<?>> later = new ConcurrentHashMap<>();
     private final Consumer<String> trouble;
+    private volatile State state = State.BEFORE;
 
     /** @param trouble takes what went wrong, in words */
     Desk(Consumer<String> trouble) {
@@ -51,20 +58,43 @@ final class Desk implements AutoCloseable {
         clock.setRemoveOnCancelPolicy(true);
     }
 
+    /** Questions are answered from now on. */
+    void open() {
+        state = State.OPEN;
+    }
+
     /** Answers when those before it are answered; with {@code otherwise} if something goes wrong. */
-    <T> CompletableFuture<T> ask(String what, T otherwise, Supplier<T> answer) {
+    <T extends @Nullable Object> CompletableFuture<T> ask(String what, T otherwise, Supplier<T> answer) {
+        State now = state;
+        if (now != State.OPEN) {
+            return now == State.BEFORE
+                    ? refused(ResponseErrorCode.ServerNotInitialized, "The server has not been told to begin.")
+                    : refused(ResponseErrorCode.InvalidRequest, "The server has been told that it is over.");
+        }
+        CompletableFuture<T> answered = new CompletableFuture<>();
         try {
-            return CompletableFutures.computeAsync(worker, cancelled -> {
-                cancelled.checkCanceled();
-                return guarded(what, otherwise, answer);
+            worker.execute(() -> {
+                // Cancelled while it waited.
+                if (answered.isDone()) {
+                    return;
+                }
+                try {
+                    answered.complete(guarded(what, otherwise, answer));
+                } catch (ResponseErrorException | CancellationException e) {
+                    answered.completeExceptionally(e);
+                }
             });
+            return answered;
         } catch (RejectedExecutionException e) {
-            return CompletableFuture.failedFuture(new ResponseErrorException(new ResponseError(
-                    ResponseErrorCode.ServerCancelled, "The server has more to do than it can take in.", null)));
+            return refused(ResponseErrorCode.ServerCancelled, "The server has more to do than it can take in.");
         }
     }
 
-    private <T> T guarded(String what, T otherwise, Supplier<T> answer) {
+    private static <T extends @Nullable Object> CompletableFuture<T> refused(ResponseErrorCode code, String why) {
+        return CompletableFuture.failedFuture(new ResponseErrorException(new ResponseError(code, why, null)));
+    }
+
+    private <T extends @Nullable Object> T guarded(String what, T otherwise, Supplier<T> answer) {
         try {
             return answer.get();
         } catch (ResponseErrorException | CancellationException e) {
@@ -102,6 +132,7 @@ final class Desk implements AutoCloseable {
 
     @Override
     public void close() {
+        state = State.OVER;
         clock.shutdownNow();
         worker.shutdownNow();
     }

@@ -25,6 +25,11 @@ record Document(String uri, Source source, int version, Lines lines) {
         return source.name();
     }
 
+    /** True if it is the same state of the same text. */
+    boolean isSame(Document other) {
+        return uri.equals(other.uri) && version == other.version && source.equals(other.source);
+    }
+
     /** The text after some changes, one after the other; each counts from what the one before has left. */
     Document changed(List<TextDocumentContentChangeEvent> changes, int newVersion) {
         String text = text();

@@ -7,18 +7,25 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.IntConsumer;
+import java.util.stream.Stream;
+import org.eclipse.lsp4j.ClientCapabilities;
 import org.eclipse.lsp4j.CodeActionKind;
 import org.eclipse.lsp4j.CodeActionOptions;
 import org.eclipse.lsp4j.CompletionOptions;
 import org.eclipse.lsp4j.DidChangeConfigurationParams;
+import org.eclipse.lsp4j.DidChangeWatchedFilesCapabilities;
 import org.eclipse.lsp4j.DidChangeWatchedFilesParams;
+import org.eclipse.lsp4j.DidChangeWatchedFilesRegistrationOptions;
 import org.eclipse.lsp4j.DidChangeWorkspaceFoldersParams;
+import org.eclipse.lsp4j.FileSystemWatcher;
 import org.eclipse.lsp4j.InitializeParams;
 import org.eclipse.lsp4j.InitializeResult;
 import org.eclipse.lsp4j.InitializedParams;
 import org.eclipse.lsp4j.MessageParams;
 import org.eclipse.lsp4j.MessageType;
 import org.eclipse.lsp4j.PublishDiagnosticsParams;
+import org.eclipse.lsp4j.Registration;
+import org.eclipse.lsp4j.RegistrationParams;
 import org.eclipse.lsp4j.RenameOptions;
 import org.eclipse.lsp4j.SemanticTokensLegend;
 import org.eclipse.lsp4j.SemanticTokensWithRegistrationOptions;
@@ -27,9 +34,11 @@ import org.eclipse.lsp4j.ServerInfo;
 import org.eclipse.lsp4j.SetTraceParams;
 import org.eclipse.lsp4j.TextDocumentSyncKind;
 import org.eclipse.lsp4j.TextDocumentSyncOptions;
+import org.eclipse.lsp4j.WorkspaceClientCapabilities;
 import org.eclipse.lsp4j.WorkspaceFolder;
 import org.eclipse.lsp4j.WorkspaceFoldersOptions;
 import org.eclipse.lsp4j.WorkspaceServerCapabilities;
+import org.eclipse.lsp4j.jsonrpc.messages.Either;
 import org.eclipse.lsp4j.services.LanguageClient;
 import org.eclipse.lsp4j.services.LanguageClientAware;
 import org.eclipse.lsp4j.services.LanguageServer;
@@ -44,6 +53,7 @@ public final class GussetServer implements LanguageServer, LanguageClientAware, 
     private final Answers answers = new Answers(workplace, desk, this::check);
     private final IntConsumer leave;
     private volatile @Nullable LanguageClient client;
+    private volatile boolean watches;
     private volatile boolean over;
 
     /** @param leave what is done when the editor has said that it is over; takes 0, or 1 if the editor did not announce it */
@@ -58,11 +68,28 @@ public final class GussetServer implements LanguageServer, LanguageClientAware, 
 
     @Override
     public CompletableFuture<InitializeResult> initialize(InitializeParams params) {
-        List<Path> folders = params.getWorkspaceFolders() == null ? List.of() : paths(params.getWorkspaceFolders());
-        folders(folders);
+        folders(opened(params));
         workplace.options(Options.defaults().with(params.getInitializationOptions()));
+        watches = isAskedToWatch(params.getCapabilities());
+        desk.open();
         return CompletableFuture.completedFuture(
                 new InitializeResult(capabilities(), new ServerInfo("gusset-language-server")));
+    }
+
+    /** The folders that are open; older editors know of one at the most. */
+    @SuppressWarnings("deprecation")
+    private static List<Path> opened(InitializeParams params) {
+        if (params.getWorkspaceFolders() != null) {
+            return paths(params.getWorkspaceFolders());
+        }
+        return Optional.ofNullable(params.getRootUri()).flatMap(SourceNames::path).stream()
+                .toList();
+    }
+
+    private static boolean isAskedToWatch(@Nullable ClientCapabilities editor) {
+        WorkspaceClientCapabilities work = editor == null ? null : editor.getWorkspace();
+        DidChangeWatchedFilesCapabilities files = work == null ? null : work.getDidChangeWatchedFiles();
+        return files != null && Boolean.TRUE.equals(files.getDynamicRegistration());
     }
 
     private static List<Path> paths(List<WorkspaceFolder> folders) {
@@ -88,7 +115,7 @@ public final class GussetServer implements LanguageServer, LanguageClientAware, 
         folders.setSupported(true);
         folders.setChangeNotifications(true);
         can.setWorkspace(new WorkspaceServerCapabilities(folders));
-        can.setCompletionProvider(new CompletionOptions(false, List.of(".", " ")));
+        can.setCompletionProvider(new CompletionOptions(false, List.of(".", " ", "(", "{", "\"", "/")));
         can.setHoverProvider(true);
         can.setDefinitionProvider(true);
         can.setReferencesProvider(true);
@@ -108,7 +135,16 @@ public final class GussetServer implements LanguageServer, LanguageClientAware, 
 
     @Override
     public void initialized(InitializedParams params) {
-        // Nothing waits for it.
+        LanguageClient editor = client;
+        if (watches && editor != null) {
+            List<FileSystemWatcher> files = Stream.of("**/*.gusset", "**/*.csv")
+                    .map(f -> new FileSystemWatcher(Either.forLeft(f)))
+                    .toList();
+            editor.registerCapability(new RegistrationParams(List.of(new Registration(
+                    "gusset-files",
+                    "workspace/didChangeWatchedFiles",
+                    new DidChangeWatchedFilesRegistrationOptions(files)))));
+        }
     }
 
     @Override
@@ -132,18 +168,21 @@ public final class GussetServer implements LanguageServer, LanguageClientAware, 
         if (editor != null && newest && !over) {
             editor.publishDiagnostics(new PublishDiagnosticsParams(uri, all, version.orElse(null)));
         }
+        // What is wrong with other open texts may have changed with this one.
+        workplace.outdated().forEach(this::checkSoon);
+    }
+
+    private void checkSoon(Document document) {
+        desk.soon(document.uri(), workplace.options().delay(), () -> check(document.uri()));
     }
 
     private void checkAll() {
-        workplace
-                .shelf()
-                .documents()
-                .forEach(d -> desk.soon(d.uri(), workplace.options().delay(), () -> check(d.uri())));
+        workplace.shelf().documents().forEach(this::checkSoon);
     }
 
     private void trouble(String words) {
         LanguageClient editor = client;
-        if (editor != null) {
+        if (editor != null && !over) {
             editor.logMessage(new MessageParams(MessageType.Error, words));
         }
     }
@@ -180,9 +219,9 @@ public final class GussetServer implements LanguageServer, LanguageClientAware, 
     }
 
     @Override
-    public CompletableFuture<Object> shutdown() {
+    public CompletableFuture<@Nullable Object> shutdown() {
         close();
-        return CompletableFuture.completedFuture(new Object());
+        return CompletableFuture.completedFuture(null);
     }
 
     @Override

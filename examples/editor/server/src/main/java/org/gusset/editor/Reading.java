@@ -18,6 +18,7 @@ import org.eclipse.lsp4j.SemanticTokens;
 import org.eclipse.lsp4j.SymbolKind;
 import org.eclipse.lsp4j.jsonrpc.messages.Either;
 import org.gusset.core.diagnostic.Span;
+import org.gusset.dsl.names.FunctionWord;
 import org.gusset.dsl.names.NameKind;
 import org.gusset.dsl.names.Named;
 import org.gusset.dsl.names.Titled;
@@ -36,46 +37,158 @@ final class Reading {
 
     // ---- hover
 
-    static Optional<Hover> hover(Analysis analysis, int offset) {
+    static Optional<Hover> hover(Analysis analysis, int offset, Workplace workplace) {
         Document document = analysis.document();
-        return analysis.names().at(document.name(), offset).map(use -> {
-            Hover hover = new Hover(new MarkupContent(MarkupKind.MARKDOWN, told(use.named(), analysis)));
-            hover.setRange(document.lines().range(use.place()));
-            return hover;
-        });
+        return analysis.names()
+                .at(document.name(), offset)
+                .map(use -> hover(
+                        told(use.named(), analysis, workplace), document.lines().range(use.place())))
+                .or(() -> function(document, offset));
     }
 
-    private static String told(Named named, Analysis analysis) {
+    private static Hover hover(String words, Range range) {
+        Hover hover = new Hover(new MarkupContent(MarkupKind.MARKDOWN, words));
+        hover.setRange(range);
+        return hover;
+    }
+
+    /** A function, which is known by its bracket. */
+    private static Optional<Hover> function(Document document, int offset) {
+        String text = document.text();
+        int from = offset;
+        int to = offset;
+        while (from > 0 && isOfFunction(text.charAt(from - 1))) {
+            from--;
+        }
+        while (to < text.length() && isOfFunction(text.charAt(to))) {
+            to++;
+        }
+        boolean called = to < text.length() && text.charAt(to) == '(' && !Wanted.isText(text, from, document.lines());
+        Range range = document.lines().range(from, to);
+        return FunctionWord.of(called ? text.substring(from, to) : "")
+                .map(f -> hover(
+                        "**" + escaped(f.form()) + "**: function, gives " + f.gives() + "\n\n" + escaped(f.meaning()),
+                        range));
+    }
+
+    private static boolean isOfFunction(char letter) {
+        return (letter >= 'a' && letter <= 'z') || letter == '_' || (letter >= '0' && letter <= '9');
+    }
+
+    private static String told(Named named, Analysis analysis, Workplace workplace) {
         StringBuilder out = new StringBuilder();
         out.append("**")
-                .append(named.fullName())
+                .append(escaped(named.fullName()))
                 .append("**: ")
                 .append(named.kind().words());
         if (named.kind() == NameKind.RULE) {
             out.append(" (")
-                    .append(String.join(", ", named.words()))
+                    .append(escaped(String.join(", ", named.words())))
                     .append("), gives ")
                     .append(named.type());
-        } else if (!named.type().equals(named.kind().words())
-                && !named.type().equals("a " + named.kind().words())) {
-            out.append(", ").append(named.type());
+        } else {
+            out.append(what(named).substring(named.kind().words().length()));
         }
         if (!named.note().isBlank()) {
             out.append("\n\n").append(escaped(named.note()));
         }
+        asWritten(named, analysis, workplace)
+                .ifPresent(w -> out.append("\n\n```gusset\n").append(w).append("\n```"));
+        value(named, analysis, workplace, out);
+        return out.toString();
+    }
+
+    /** The statement itself, of what has no value of its own: a rule, a cloth. */
+    private static Optional<String> asWritten(Named named, Analysis analysis, Workplace workplace) {
+        if (named.kind() != NameKind.RULE && named.kind() != NameKind.CLOTH) {
+            return Optional.empty();
+        }
+        boolean own = named.statement().source().equals(analysis.document().name());
+        Optional<Document> text = own
+                ? Optional.of(analysis.document())
+                : workplace.text(named.statement().source());
+        return text.filter(d -> named.statement().end() <= d.text().length())
+                .map(d -> d.text()
+                        .substring(named.statement().start(), named.statement().end()))
+                .filter(w -> !w.contains("```"));
+    }
+
+    private static void value(Named named, Analysis analysis, Workplace workplace, StringBuilder out) {
         Optional<Values> values = analysis.values();
-        Optional<String> value = values.flatMap(v -> v.value(named.fullName()));
-        if (value.isPresent()) {
-            out.append("\n\n")
-                    .append(escaped(value.get()))
-                    .append(" for ")
-                    .append(escaped(values.get().body()));
+        String name = named.fullName();
+        if (values.flatMap(v -> v.value(name)).isEmpty()) {
+            Optional<Alone> alone = alone(named, analysis, workplace);
+            if (alone.isPresent()) {
+                tell(
+                        alone.get().values(),
+                        alone.get().name(),
+                        ", as " + alone.get().file() + " has it",
+                        out);
+                return;
+            }
+        }
+        if (values.isPresent()) {
+            tell(values.get(), name, "", out);
         } else if (!analysis.body().trouble().isEmpty()) {
             out.append("\n\n").append(escaped(analysis.body().trouble()));
         }
-        values.flatMap(v -> v.sum(named.fullName()))
-                .ifPresent(s -> out.append("\n\n").append(escaped(s)));
-        return out.toString();
+    }
+
+    private static void tell(Values values, String name, String where, StringBuilder out) {
+        values.value(name)
+                .ifPresent(v -> out.append("\n\n")
+                        .append(escaped(v))
+                        .append(" for ")
+                        .append(escaped(values.body()))
+                        .append(escaped(where)));
+        values.sum(name).ifPresent(s -> out.append("\n\n").append(escaped(s)));
+    }
+
+    /** A name of a draft that is used, as that draft by itself has it. */
+    private record Alone(Values values, String name, String file) {}
+
+    /** Only where the draft is used as it is: the choices that are set for it may change everything. */
+    private static Optional<Alone> alone(Named named, Analysis analysis, Workplace workplace) {
+        String source = named.place().source();
+        boolean own = source.equals(analysis.document().name());
+        boolean asItIs = !own
+                && analysis.names().names().stream()
+                        .filter(n ->
+                                n.kind() == NameKind.DRAFT && named.fullName().startsWith(n.fullName() + "."))
+                        .allMatch(n -> workplace
+                                .text(n.statement().source())
+                                .filter(d -> n.statement().end() <= d.text().length())
+                                .filter(d -> !d.text()
+                                        .substring(
+                                                n.statement().start(),
+                                                n.statement().end())
+                                        .contains(" with "))
+                                .isPresent());
+        if (!asItIs) {
+            return Optional.empty();
+        }
+        return workplace
+                .text(source)
+                .map(workplace::analysis)
+                .flatMap(a -> a.names()
+                        .at(source, named.place().start())
+                        .filter(u -> u.named().name().equals(named.name()))
+                        .flatMap(u -> a.values()
+                                .map(v -> new Alone(
+                                        v,
+                                        u.named().fullName(),
+                                        String.valueOf(
+                                                java.nio.file.Path.of(source).getFileName())))));
+    }
+
+    /** The kind of a name, and what it gives where that says more. */
+    static String what(Named named) {
+        String kind = named.kind().words();
+        boolean more = !named.type().isEmpty()
+                && !named.type().equals(kind)
+                && !named.type().equals("a " + kind)
+                && !named.type().equals("unknown");
+        return more ? kind + ", " + named.type() : kind;
     }
 
     /** Words as they stand, whatever signs are in them. */

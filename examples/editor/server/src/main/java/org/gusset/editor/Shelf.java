@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.atomic.AtomicLong;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.gusset.dsl.FileName;
 import org.gusset.dsl.Source;
@@ -28,19 +28,10 @@ final class Shelf {
     private static final long LARGEST_DRAFT = 4L << 20;
     private static final int MOST_DRAFTS = 500;
     private static final int DEEPEST = 8;
+    private static final Pattern USES = Pattern.compile("\\buse\\s+[\"\u201C]");
 
     private final Map<String, Document> open = new ConcurrentHashMap<>();
-    private final AtomicLong revision = new AtomicLong();
     private volatile List<Path> folders = List.of();
-
-    /** Counts every change of anything: what was worked out under another number may be out of date. */
-    long revision() {
-        return revision.get();
-    }
-
-    void touch() {
-        revision.incrementAndGet();
-    }
 
     void folders(List<Path> roots) {
         folders = List.copyOf(roots);
@@ -53,12 +44,10 @@ final class Shelf {
 
     void put(Document document) {
         open.put(document.uri(), document);
-        touch();
     }
 
     void close(String uri) {
         open.remove(uri);
-        touch();
     }
 
     Optional<Document> document(String uri) {
@@ -141,6 +130,25 @@ final class Shelf {
         };
     }
 
+    /** What a draft can be told to use: the drafts in its folder and below, as it would name them. */
+    List<String> usable(String name) {
+        Optional<Path> folder = folder(name);
+        if (folder.isEmpty()) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.walk(folder.get(), DEEPEST, new FileVisitOption[0])) {
+            return files.filter(f ->
+                            f.toString().endsWith(".gusset") && !f.toString().equals(name))
+                    .limit(MOST_DRAFTS)
+                    .map(f -> folder.get().relativize(f).toString().replace('\\', '/'))
+                    .filter(f -> FileName.objection(f).isEmpty())
+                    .sorted()
+                    .toList();
+        } catch (IOException | java.io.UncheckedIOException | SecurityException e) {
+            return List.of();
+        }
+    }
+
     private static Optional<Path> folder(String name) {
         try {
             Path path = Path.of(name);
@@ -167,7 +175,7 @@ final class Shelf {
             }
         }
         return all.stream()
-                .filter(d -> d.text().contains("use \"") || open.containsKey(d.uri()))
+                .filter(d -> USES.matcher(d.text()).find() || open.containsKey(d.uri()))
                 .toList();
     }
 }

@@ -2,6 +2,7 @@ package org.gusset.editor;
 
 import java.net.URI;
 import java.net.URISyntaxException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemNotFoundException;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -17,13 +18,29 @@ final class SourceNames {
     /** The file that a name of the editor stands for; empty if it is none. */
     static Optional<Path> path(String uri) {
         try {
-            URI parsed = new URI(uri);
-            return "file".equalsIgnoreCase(parsed.getScheme())
-                    ? Optional.of(Path.of(parsed).toAbsolutePath().normalize())
-                    : Optional.empty();
+            URI parsed = new URI(written(uri));
+            if (!"file".equalsIgnoreCase(parsed.getScheme())) {
+                return Optional.empty();
+            }
+            boolean here = "localhost".equalsIgnoreCase(parsed.getAuthority());
+            URI file = here ? new URI("file:" + parsed.getRawPath()) : parsed;
+            return Optional.of(Path.of(file).toAbsolutePath().normalize());
         } catch (URISyntaxException | IllegalArgumentException | FileSystemNotFoundException | SecurityException e) {
             return Optional.empty();
         }
+    }
+
+    /** Some editors leave blanks and letters in a name as they are, where RFC 3986 has them written with percent signs. */
+    private static String written(String uri) {
+        StringBuilder out = new StringBuilder();
+        for (byte b : uri.getBytes(StandardCharsets.UTF_8)) {
+            if (b <= ' ' || "\"<>\\^`{|}\u007F".indexOf(b) >= 0) {
+                out.append(String.format("%%%02X", b & 0xFF));
+            } else {
+                out.append((char) b);
+            }
+        }
+        return out.toString();
     }
 
     /** What the editor calls a file, in the form that {@code Path} gives it: three slashes and no host. */

@@ -91,7 +91,8 @@ final class Telling {
         return name.substring(Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\')) + 1);
     }
 
-    private Range range(Place place) {
+    /** Where a message stands in the text. */
+    Range range(Place place) {
         if (here(place)) {
             return analysis.document().lines().range((Span) place);
         }

@@ -108,10 +108,38 @@ final class Vocabulary {
             "allow",
             "fastening");
 
-    /** Parts of things that have parts of their own. */
-    static final Map<Kind, List<String>> PARTS = Map.of(
-            Kind.PATH, List.of("start", "end"),
-            Kind.DART, List.of("leg_a", "leg_b", "tip", "fold_line", "angle", "intake"));
+    /** Parts of things that have parts of their own, and what each is. */
+    static final Map<Kind, Map<String, Kind>> PARTS = Map.of(
+            Kind.PATH,
+            Map.of("start", Kind.POINT, "end", Kind.POINT),
+            Kind.DART,
+            Map.of(
+                    "leg_a", Kind.PATH,
+                    "leg_b", Kind.PATH,
+                    "fold_line", Kind.PATH,
+                    "tip", Kind.POINT,
+                    "angle", Kind.AMOUNT,
+                    "intake", Kind.AMOUNT));
+
+    static final List<String> LENGTH_UNITS = List.of("mm", "cm", "m", "in", "ft", "yd");
+    static final List<String> ANGLE_UNITS = List.of("deg", "rad");
+
+    /** Words that begin what stands for a name, by the kind of what they give. */
+    static final Map<String, Kind> BEGINNINGS = Map.of(
+            "origin", Kind.POINT,
+            "at", Kind.POINT,
+            "between", Kind.POINT,
+            "on", Kind.POINT,
+            "swept", Kind.POINT,
+            "where", Kind.POINT,
+            "part", Kind.PATH,
+            "all", Kind.PATH,
+            "yes", Kind.CHOICE,
+            "no", Kind.CHOICE);
+
+    /** What a rule can be given. */
+    static final List<String> ARGUMENTS =
+            List.of("number", "length", "area", "angle", "truth", "text", "point", "path");
 
     /** What is wanted at a place. */
     enum Kind {
@@ -124,7 +152,17 @@ final class Vocabulary {
         DART,
         WORD,
         CHOICE,
-        UNKNOWN
+        UNKNOWN,
+        /** An amount or a choice, to be compared. */
+        CONDITION,
+        /** Most likely an amount or a choice, but anything can be given a name. */
+        VALUE,
+        /** A point or a path, up to which something goes. */
+        PLACE
+    }
+
+    static boolean beginsStatement(String word) {
+        return FILE.contains(word) || PIECE.contains(word) || ANYWHERE.contains(word);
     }
 
     private Vocabulary() {}

@@ -13,6 +13,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.gusset.core.diagnostic.Span;
+import org.gusset.dsl.Source;
+import org.gusset.dsl.Sources;
 import org.gusset.dsl.names.NameIndex;
 import org.gusset.dsl.names.Use;
 import org.jspecify.annotations.Nullable;
@@ -27,7 +29,11 @@ final class Workplace {
     private volatile @Nullable Body body;
     private final Map<String, Kept> kept = new LinkedHashMap<>(16, 0.75f, true);
 
-    private record Kept(long revision, Analysis analysis) {}
+    /** What was worked out, with all that it was worked out from. */
+    private record Kept(Analysis analysis, Map<Question, Sources.Answer> read) {}
+
+    /** What a text asks for another one by. */
+    private record Question(String file, Source asking) {}
 
     Workplace(Shelf shelf) {
         this.shelf = shelf;
@@ -51,40 +57,77 @@ final class Workplace {
         changed();
     }
 
-    /** Something outside the open texts may have changed. */
+    /** Something outside the open texts may have changed; texts are looked at anew in any case. */
     void changed() {
         body = null;
-        shelf.touch();
     }
 
     private Body body() {
         Body known = body;
-        if (known == null) {
+        if (known == null || !known.isFresh()) {
             known = Body.of(options, root);
             body = known;
         }
         return known;
     }
 
-    /** What is known of a text as it stands now. */
+    /** What is known of a text as it stands now, and the texts that it uses as they stand. */
     Analysis analysis(Document document) {
-        long revision = shelf.revision();
         Kept last = kept.get(document.name());
-        if (last != null
-                && last.revision() == revision
-                && last.analysis().document().equals(document)) {
+        if (last != null && isFresh(last, document)) {
             return last.analysis();
         }
-        Analysis analysis = new Analysis(document, shelf.lending(document.source()), body(), options.style());
-        kept.put(document.name(), new Kept(revision, analysis));
+        Sources lent = shelf.lending(document.source());
+        Map<Question, Sources.Answer> read = new HashMap<>();
+        Sources noted = (file, asking) -> {
+            Sources.Answer answer = lent.find(file, asking);
+            read.put(new Question(file, asking), answer);
+            return answer;
+        };
+        Analysis analysis = new Analysis(document, noted, body(), options.style());
+        kept.put(document.name(), new Kept(analysis, read));
         if (kept.size() > MOST_KEPT) {
             kept.remove(kept.keySet().iterator().next());
         }
         return analysis;
     }
 
+    private boolean isFresh(Kept last, Document document) {
+        Analysis analysis = last.analysis();
+        if (!analysis.document().isSame(document)
+                || analysis.body() != body()
+                || !analysis.style().equals(options.style())) {
+            return false;
+        }
+        Sources lent = shelf.lending(document.source());
+        return last.read().entrySet().stream()
+                .allMatch(r -> r.getValue()
+                        .equals(lent.find(r.getKey().file(), r.getKey().asking())));
+    }
+
+    /** The open texts of which something else is known by now than was told last. */
+    List<Document> outdated() {
+        List<Document> outdated = new ArrayList<>();
+        for (Document document : shelf.documents()) {
+            Kept last = kept.get(document.name());
+            if (last != null && !isFresh(last, document)) {
+                outdated.add(document);
+            }
+        }
+        return outdated;
+    }
+
     Optional<Analysis> analysis(String uri) {
         return shelf.document(uri).map(this::analysis);
+    }
+
+    /** What is known of a file that a draft uses. */
+    Optional<Analysis> used(Document document, String file) {
+        return shelf.lending(document.source())
+                .find(file, document.source())
+                .source()
+                .flatMap(s -> shelf.text(s.name()))
+                .map(this::analysis);
     }
 
     /** The drafts in whose names a place of a text has a part: the text itself, and every draft that uses it. */

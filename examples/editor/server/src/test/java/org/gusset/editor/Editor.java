@@ -21,7 +21,9 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import org.eclipse.lsp4j.ClientCapabilities;
 import org.eclipse.lsp4j.DidChangeTextDocumentParams;
+import org.eclipse.lsp4j.DidChangeWatchedFilesCapabilities;
 import org.eclipse.lsp4j.DidCloseTextDocumentParams;
 import org.eclipse.lsp4j.DidOpenTextDocumentParams;
 import org.eclipse.lsp4j.InitializeParams;
@@ -32,12 +34,15 @@ import org.eclipse.lsp4j.MessageParams;
 import org.eclipse.lsp4j.Position;
 import org.eclipse.lsp4j.PublishDiagnosticsParams;
 import org.eclipse.lsp4j.Range;
+import org.eclipse.lsp4j.Registration;
+import org.eclipse.lsp4j.RegistrationParams;
 import org.eclipse.lsp4j.ShowMessageRequestParams;
 import org.eclipse.lsp4j.TextDocumentContentChangeEvent;
 import org.eclipse.lsp4j.TextDocumentIdentifier;
 import org.eclipse.lsp4j.TextDocumentItem;
 import org.eclipse.lsp4j.TextEdit;
 import org.eclipse.lsp4j.VersionedTextDocumentIdentifier;
+import org.eclipse.lsp4j.WorkspaceClientCapabilities;
 import org.eclipse.lsp4j.WorkspaceEdit;
 import org.eclipse.lsp4j.WorkspaceFolder;
 import org.eclipse.lsp4j.jsonrpc.Launcher;
@@ -59,6 +64,7 @@ final class Editor implements LanguageClient, AutoCloseable {
     private final Map<String, Integer> versions = new LinkedHashMap<>();
     private final Map<String, PublishDiagnosticsParams> told = new ConcurrentHashMap<>();
     final List<String> trouble = new CopyOnWriteArrayList<>();
+    final List<Registration> registered = new CopyOnWriteArrayList<>();
     final InitializeResult initialized;
 
     Editor(Path folder, Map<String, Object> options) {
@@ -69,7 +75,7 @@ final class Editor implements LanguageClient, AutoCloseable {
             PipedInputStream toEditor = new PipedInputStream(PIPE);
             PipedOutputStream fromServer = new PipedOutputStream(toEditor);
             pipes.addAll(List.of(fromEditor, fromServer, toServer, toEditor));
-            Launcher<LanguageClient> serving = LSPLauncher.createServerLauncher(server, toServer, fromServer);
+            Launcher<LanguageClient> serving = Connection.of(server, toServer, fromServer);
             server.connect(serving.getRemoteProxy());
             Launcher<LanguageServer> editing = LSPLauncher.createClientLauncher(this, toEditor, fromEditor);
             listening.add(serving.startListening());
@@ -81,6 +87,11 @@ final class Editor implements LanguageClient, AutoCloseable {
         InitializeParams params = new InitializeParams();
         params.setWorkspaceFolders(List.of(new WorkspaceFolder(SourceNames.uri(folder), "drafts")));
         params.setInitializationOptions(options);
+        WorkspaceClientCapabilities work = new WorkspaceClientCapabilities();
+        work.setDidChangeWatchedFiles(new DidChangeWatchedFilesCapabilities(true));
+        ClientCapabilities can = new ClientCapabilities();
+        can.setWorkspace(work);
+        params.setCapabilities(can);
         initialized = get(remote.initialize(params));
         remote.initialized(new InitializedParams());
     }
@@ -252,6 +263,23 @@ final class Editor implements LanguageClient, AutoCloseable {
     @Override
     public void publishDiagnostics(PublishDiagnosticsParams diagnostics) {
         told.put(diagnostics.getUri(), diagnostics);
+    }
+
+    /** Waits until the messages about a text are told once more, without a new state of it. */
+    List<org.eclipse.lsp4j.Diagnostic> toldAnew(String name, Runnable work) {
+        told.remove(uri(name));
+        work.run();
+        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE);
+        while (!told.containsKey(uri(name)) && System.nanoTime() < end) {
+            pause();
+        }
+        return Objects.requireNonNull(told.get(uri(name)), name).getDiagnostics();
+    }
+
+    @Override
+    public CompletableFuture<Void> registerCapability(RegistrationParams params) {
+        registered.addAll(params.getRegistrations());
+        return CompletableFuture.completedFuture(null);
     }
 
     @Override

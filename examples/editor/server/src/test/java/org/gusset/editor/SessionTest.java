@@ -498,6 +498,122 @@ class SessionTest {
         assertThat(editor.messages("apron.gusset")).singleElement().satisfies(d -> {
             assertThat(d.getMessage().getLeft()).startsWith("In block.gusset, line 4: ");
             assertThat(d.getRange().getStart().getLine()).isEqualTo(2);
+            CodeAction fix = actions("apron.gusset", d.getRange()).get(0);
+            assertThat(fix.getTitle()).isEqualTo("Did you mean `waist`?");
+            editor.apply(fix.getEdit());
+            assertThat(editor.text("block.gusset"))
+                    .as("mended where it is wrong")
+                    .isEqualTo(BLOCK);
         });
+        assertThat(editor.messages("block.gusset")).isEmpty();
+    }
+
+    /** Advice that one edit cannot carry out, and choices of which only the drafter knows the right one. */
+    @Test
+    void hintsThatNeedMoreThanOneEditAreCarriedOutToo() {
+        editor.open("apron.gusset", APRON.replace("half", "Half"));
+        assertThat(editor.messages("apron.gusset")).singleElement().satisfies(d -> {
+            CodeAction fix = actions("apron.gusset", d.getRange()).get(0);
+            assertThat(fix.getTitle()).isEqualTo("Call it `half`, here and wherever it is used.");
+            assertThat(fix.getIsPreferred()).isTrue();
+            editor.apply(fix.getEdit());
+        });
+        assertThat(editor.text("apron.gusset")).isEqualTo(APRON);
+        String twin = BLOCK + "piece Twin traced from Base {\n}\nlet low_edge = length(hem)\n";
+        editor.open("block.gusset", twin);
+        List<CodeAction> which = editor.messages("block.gusset").stream()
+                .filter(d -> d.getMessage().getLeft().contains("Say which"))
+                .flatMap(d -> actions("block.gusset", d.getRange()).stream())
+                .filter(a -> a.getTitle().startsWith("Write"))
+                .toList();
+        assertThat(which).extracting(CodeAction::getTitle).containsExactly("Write `Base.hem`.", "Write `Twin.hem`.");
+        assertThat(which).extracting(CodeAction::getIsPreferred).containsOnly(false);
+        editor.apply(which.get(1).getEdit());
+        assertThat(editor.text("block.gusset")).endsWith("length(Twin.hem)\n");
+        editor.replace(
+                "block.gusset",
+                Formatter.format(Source.of("b", BLOCK)).value().orElseThrow().replace("  allow", "\tallow"));
+        CodeAction blanks = editor.messages("block.gusset").stream()
+                .filter(d -> d.getCode().getLeft().equals("LNT011"))
+                .flatMap(d -> actions("block.gusset", d.getRange()).stream())
+                .findFirst()
+                .orElseThrow();
+        assertThat(blanks.getKind()).isEqualTo("quickfix");
+        editor.apply(blanks.getEdit());
+        assertThat(editor.text("block.gusset")).doesNotContain("\t");
+    }
+
+    @Test
+    void whatChangesInOneTextIsToldInTheOthersThatUseIt() {
+        editor.open("apron.gusset", APRON);
+        assertThat(editor.messages("apron.gusset")).isEmpty();
+        editor.open("block.gusset", BLOCK);
+        assertThat(editor.messages("block.gusset")).isEmpty();
+        int at = BLOCK.indexOf("quarter");
+        assertThat(editor.toldAnew("apron.gusset", () -> editor.type("block.gusset", at, at + 7, "fourth")))
+                .as("nobody has touched the apron")
+                .anySatisfy(d -> assertThat(d.getMessage().getLeft()).contains("quarter"));
+        assertThat(editor.toldAnew("apron.gusset", () -> editor.type("block.gusset", at, at + 6, "quarter")))
+                .isEmpty();
+        int quarter = BLOCK.indexOf("waist / 4") + 8;
+        assertThat(editor.toldAnew("apron.gusset", () -> editor.type("block.gusset", quarter, quarter + 1, "x")))
+                .hasSize(1);
+        assertThat(editor.toldAnew("apron.gusset", () -> editor.close("block.gusset")))
+                .as("what was not saved is gone with the text")
+                .isEmpty();
+    }
+
+    /** By hand: 72 cm / 3 = 24 cm, 80 cm / 3 = 26.67 cm. */
+    @Test
+    void whatAnotherProgramWritesIsSeen() throws java.io.IOException {
+        editor.open("apron.gusset", APRON);
+        Position quarter = editor.at("apron.gusset", "quarter", 1);
+        assertThat(told("apron.gusset", quarter)).contains("18 cm for Ottilie Fenn, as block.gusset has it");
+        editor.save("block.gusset", BLOCK.replace("waist / 4", "waist / 3"));
+        assertThat(told("apron.gusset", quarter)).contains("24 cm for Ottilie Fenn");
+        editor.save("cast.csv", "measure, Ottilie Fenn, Barnaby Crake, Nobody Else\nwaist, 80 cm, 98 cm, 70 cm\n");
+        assertThat(told("apron.gusset", quarter)).contains("26.67 cm for Ottilie Fenn");
+        assertThat(editor.registered)
+                .as("by the Language Server Protocol 3.17 an editor watches files if it is asked to")
+                .singleElement()
+                .satisfies(r -> assertThat(r.getMethod()).isEqualTo("workspace/didChangeWatchedFiles"));
+        assertThat(editor.toldAnew("apron.gusset", () -> {
+                    editor.save("block.gusset", BLOCK.replace("let quarter", "let fourth"));
+                    editor.remote()
+                            .getWorkspaceService()
+                            .didChangeWatchedFiles(new org.eclipse.lsp4j.DidChangeWatchedFilesParams(List.of()));
+                }))
+                .isNotEmpty();
+    }
+
+    @Test
+    void hoveringTellsWhatAFunctionAndARuleGive() {
+        String text = BLOCK
+                + "rule half(around length) = around / 2 \"by hand\"\nlet middle = half(waist) + length(Base.hem)\n";
+        editor.open("block.gusset", text);
+        assertThat(told("block.gusset", editor.at("block.gusset", "length(Base", 1)))
+                .startsWith("**length(path, ...)**: function, gives length")
+                .contains("how long the paths are as drawn");
+        assertThat(told("block.gusset", editor.at("block.gusset", "half(waist", 1)))
+                .contains("rule half(around length) = around / 2");
+        editor.type("block.gusset", 0, 0, "# length(x)\n");
+        assertThat(hover("block.gusset", new Position(0, 4))).as("in a comment").isNull();
+    }
+
+    /** RFC 3986 has blanks written as %20; some editors leave them, and some name the machine. */
+    @Test
+    void aFileIsKnownHoweverTheEditorWritesItsName() {
+        Path file = Path.of("/drafts/act one/apron é.gusset");
+        for (String uri : List.of(
+                "file:///drafts/act%20one/apron%20%C3%A9.gusset",
+                "file:///drafts/act%20one/apron%20%c3%a9.gusset",
+                "file:///drafts/act one/apron é.gusset",
+                "file://localhost/drafts/act%20one/apron%20%C3%A9.gusset",
+                "file:/drafts/act%20one/apron%20%C3%A9.gusset")) {
+            assertThat(SourceNames.path(uri)).as(uri).contains(file);
+        }
+        assertThat(SourceNames.path("untitled:Untitled-1")).isEmpty();
+        assertThat(SourceNames.path("file://elsewhere/drafts/a.gusset")).isEmpty();
+        assertThat(SourceNames.path("%%% no name")).isEmpty();
     }
 }
