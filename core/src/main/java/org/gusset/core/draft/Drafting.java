@@ -64,17 +64,22 @@ final class Drafting {
     }
 
     private void takeMeasures(Measurements measurements, Map<Handle<?>, Object> given) {
-        NearlyNamed nearly = new NearlyNamed(measurements);
+        List<Draft.Measure> missing = new ArrayList<>();
         for (Draft.Measure measure : draft.measures()) {
             Optional<Measurements.Entry> found = measurements
                     .entry(measure.name())
                     .or(() -> measure.also().stream()
                             .flatMap(name -> measurements.entry(name).stream())
                             .findFirst());
-            found.ifPresent(entry -> take(measure, entry, given));
-            nearly.sawOf(measure, found);
+            if (found.isPresent()) {
+                take(measure, found.get(), given);
+            } else if (!measure.estimated()) {
+                missing.add(measure);
+            }
         }
-        nearly.tell(draft, given);
+        if (!missing.isEmpty()) {
+            NearlyNamed.tell(draft, measurements, missing, given);
+        }
     }
 
     private static void take(Draft.Measure measure, Measurements.Entry entry, Map<Handle<?>, Object> given) {

@@ -1,11 +1,9 @@
 package org.gusset.core.draft;
 
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import org.gusset.core.diagnostic.Hint;
 import org.gusset.core.diagnostic.Suggestions;
@@ -14,28 +12,13 @@ import org.gusset.core.measure.Measurements;
 
 /** Measures that a draft asks for in vain while the body has one of nearly that name, which nothing asks for. */
 final class NearlyNamed {
-    private final Measurements measurements;
-    private final List<Draft.Measure> missing = new ArrayList<>();
-    private final Set<Measurements.Entry> asked = Collections.newSetFromMap(new IdentityHashMap<>());
+    private NearlyNamed() {}
 
-    NearlyNamed(Measurements measurements) {
-        this.measurements = measurements;
-    }
-
-    /** Notes what the body has for a measure. */
-    void sawOf(Draft.Measure measure, Optional<Measurements.Entry> found) {
-        found.ifPresentOrElse(asked::add, () -> missing.add(measure));
-    }
-
-    /** Puts what is told of them in the place of those that no rule estimates. */
-    void tell(Draft draft, Map<Handle<?>, Object> given) {
-        List<String> others = measurements.entries().entrySet().stream()
-                .filter(e -> !asked.contains(e.getValue()))
-                .map(Map.Entry::getKey)
-                .toList();
+    /** Puts what is told of them in their place. */
+    static void tell(Draft draft, Measurements body, List<Draft.Measure> missing, Map<Handle<?>, Object> given) {
+        List<String> others = unasked(draft, body);
         for (Draft.Measure measure : missing) {
-            if (!measure.estimated()
-                    && draft.graph().definition(measure.value()).operation() instanceof Given.Measure operation) {
+            if (draft.graph().definition(measure.value()).operation() instanceof Given.Measure operation) {
                 Suggestions.nearest(measure.name(), others)
                         .ifPresent(near -> given.put(
                                 measure.value(),
@@ -50,5 +33,17 @@ final class NearlyNamed {
                                                 measure.name()))));
             }
         }
+    }
+
+    /** The body's names that are no name of a measure of the draft. */
+    private static List<String> unasked(Draft draft, Measurements body) {
+        Set<String> asked = new LinkedHashSet<>();
+        for (Draft.Measure measure : draft.measures()) {
+            asked.add(Measurements.key(measure.name()));
+            measure.also().forEach(name -> asked.add(Measurements.key(name)));
+        }
+        List<String> others = new ArrayList<>(body.entries().keySet());
+        others.removeIf(name -> asked.contains(Measurements.key(name)));
+        return others;
     }
 }
