@@ -22,9 +22,10 @@ public record Requirement(Condition condition, String source, int telling, Place
     @Override
     public Finding apply(Values in) {
         Phrase written = Phrase.of("check.condition", "{source}", "source", source);
-        Phrase figures = figures(in).orElse(written);
+        boolean holds = condition.holds(in);
+        Phrase figures = figures(in, holds).orElse(written);
         Tested[] tested = tested(in);
-        if (condition.holds(in)) {
+        if (holds) {
             return new Finding(source, Finding.Verdict.PASSED, figures, place, Optional.empty()).with(tested);
         }
         Phrase words = telling < 0 ? written : (Phrase) in.get(telling);
@@ -33,7 +34,7 @@ public record Requirement(Condition condition, String source, int telling, Place
     }
 
     /** What a comparison compares, worked out: the sides as they are written, even if the condition is read from right to left. */
-    private Optional<Phrase> figures(Values in) {
+    private Optional<Phrase> figures(Values in, boolean holds) {
         boolean denied = condition instanceof Condition.Not;
         Condition inner = condition instanceof Condition.Not not ? not.condition() : condition;
         if (!(inner instanceof Condition.Compared compared)) {
@@ -49,8 +50,8 @@ public record Requirement(Condition condition, String source, int telling, Place
         };
         boolean swapped = turned && compared.relation() != Condition.Relation.ALIKE;
         return Optional.of(Phrase.of(
-                condition.holds(in) ? "check.compared" : "check.wanted",
-                condition.holds(in) ? "{left} {relation} {right}" : "{left}, wanted {relation} {right}",
+                holds ? "check.compared" : "check.wanted",
+                holds ? "{left} {relation} {right}" : "{left}, wanted {relation} {right}",
                 "left",
                 swapped ? right : left,
                 "relation",
