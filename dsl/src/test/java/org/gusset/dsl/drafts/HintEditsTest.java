@@ -79,6 +79,8 @@ class HintEditsTest {
                 "label \"The crew\"           | label “The crew”               | label \"The crew\"",
                 "label \"The crew\"           | label \"The \\crew\"           | label \"The \\\\crew\"",
                 "change line side = b to c    | change grain bias\\n  change nest at a | change grain bias\\n  nest at a",
+                "line top = a to b            | line top = a too b             | line top = a to b",
+                "point c = b down broad       | point c = b down a             | point c = b down to a",
                 "allow 1 cm                   | allow top                      | allow length(top)",
                 "let long = length(Flag.top)  | let long = 1 cm + Flag.top     | let long = 1 cm + length(Flag.top)",
             })

@@ -175,6 +175,11 @@ final class Explaining {
         } else if (near.isPresent()) {
             return Hint.of("statement.meant", "Did you mean `{word}`?", "word", near.get())
                     .replacing(span, near.get());
+        } else if (link.isPresent()
+                && found.getText().replaceAll("(.)\\1", "$1").equals(link.get())) {
+            // "too" for "to": a letter that was struck twice.
+            return Hint.of("statement.meant", "Did you mean `{word}`?", "word", link.get())
+                    .replacing(span, link.get());
         } else if (link.isPresent()) {
             return Hint.of("link.add", "Write `{word}` before it.", "word", link.get())
                     .replacing(Spans.before(span), link.get() + " ");

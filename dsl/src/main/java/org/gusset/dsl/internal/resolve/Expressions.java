@@ -130,6 +130,26 @@ final class Expressions {
         return wanted(expr, Type.LENGTH, at, what);
     }
 
+    /** How far a move goes in a direction. A point or a path stands behind the word {@code to}, which is easily lost. */
+    Term reach(Expr expr, Context at, String direction) {
+        String what = "What stands after `" + direction + "`";
+        Term term = term(expr, at);
+        if (!term.broken() && (term.type().path() || term.type().equals(Type.POINT))) {
+            messages.tell(Diagnostic.of(
+                            ResolveCode.WRONG_KIND,
+                            term.span(),
+                            "what",
+                            what,
+                            "wanted",
+                            Type.LENGTH.words(),
+                            "given",
+                            given(term))
+                    .with(KindHints.to(direction, term.span())));
+            return new Term.Broken(expr.span());
+        }
+        return fits(term, Type.LENGTH, what) ? term : new Term.Broken(expr.span());
+    }
+
     Term truth(Expr expr, Context at, String what) {
         return wanted(expr, Type.TRUTH, at, what);
     }
@@ -147,25 +167,8 @@ final class Expressions {
         return new Term.Broken(expr.span());
     }
 
-    /** How to come from what is given to what is wanted. */
     private Hint hint(Type wanted, Term term) {
-        Type given = term.type();
-        if (wanted.equals(Type.POINT) && given.path()) {
-            return Hint.of(
-                    "kind.on", "A point of a path is `on` it, as in `on hem at 1/2`, or its `.start` or `.end`.");
-        } else if (wanted.equals(Type.LENGTH) && given.path()) {
-            Hint hint = Hint.of("kind.length", "The length of a path is `length(...)`.");
-            String text = messages.text(term.span());
-            return text.isEmpty() ? hint : hint.replacing(term.span(), "length(" + text + ")");
-        } else if (wanted.equals(Type.LENGTH) && given.equals(Type.POINT)) {
-            return Hint.of("kind.distance", "The length between two points is `distance(A, B)`.");
-        } else if (wanted.equals(Type.PATH) && given.equals(Type.POINT)) {
-            return Hint.of("kind.line", "Draw a path through points with `line name = A to B`, and name that.");
-        } else if (wanted.equals(Type.TRUTH)) {
-            return Hint.of(
-                    "kind.compare", "Compare two values, as in `chest > 100 cm`, or use a choice that is yes or no.");
-        }
-        return Hint.of("kind.other", "Put {wanted} here.", "wanted", wanted.words());
+        return KindHints.hint(wanted, term, messages.text(term.span()));
     }
 
     private boolean fits(Term term, Type wanted, String what) {

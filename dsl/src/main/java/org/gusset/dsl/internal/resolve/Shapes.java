@@ -145,7 +145,7 @@ final class Shapes {
     private Term pointMove(Term base, Move move, Span span, Context at) {
         Inputs in = new Inputs(base);
         if (move instanceof Move.Squared squared) {
-            in.add(expressions.length(squared.amount(), at, "What stands after `" + word(squared.direction()) + "`"));
+            in.add(expressions.reach(squared.amount(), at, word(squared.direction())));
             return expressions.made(new PointConstruction.Squared(compass(squared.direction())), in, Type.POINT, span);
         } else if (move instanceof Move.SquaredTo squared) {
             return squaredTo(squared, in, span, at);
