@@ -107,7 +107,7 @@ class SameTest {
         benchmark.lines = 1000;
         benchmark.same();
         Draft draft = benchmark.compile().orThrow();
-        assertThat(draft.pieces()).hasSizeGreaterThan(15);
+        assertThat(draft.pieces()).hasSizeGreaterThan(5);
         assertThat(LongDraft.of(35, 1000)).isEqualTo(LongDraft.of(35, 1000)).isNotEqualTo(LongDraft.of(36, 1000));
     }
 
