@@ -560,6 +560,7 @@ class SessionTest {
         int quarter = BLOCK.indexOf("waist / 4") + 8;
         editor.type("block.gusset", quarter, quarter + 1, "x");
         editor.until("apron.gusset", told -> told.size() == 1);
+        assertThat(editor.messages("block.gusset")).hasSize(1);
         // What was not saved is gone with the text.
         assertThat(editor.close("block.gusset")).isEmpty();
         editor.until("apron.gusset", List::isEmpty);
