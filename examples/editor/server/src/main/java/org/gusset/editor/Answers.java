@@ -112,6 +112,12 @@ final class Answers implements TextDocumentService {
         });
     }
 
+    /** The protocol's answer where there is nothing to tell. */
+    @SuppressWarnings("NullAway")
+    private static <T extends @Nullable Object> T nothing() {
+        return null;
+    }
+
     private static int offset(Analysis analysis, Position position) {
         return analysis.document().lines().offset(position);
     }
@@ -134,7 +140,7 @@ final class Answers implements TextDocumentService {
         return this.<@Nullable Hover>ask(
                 "hover",
                 params.getTextDocument(),
-                null,
+                nothing(),
                 a -> Reading.hover(a, offset(a, params.getPosition()), workplace)
                         .orElse(null));
     }
@@ -172,7 +178,7 @@ final class Answers implements TextDocumentService {
     public CompletableFuture<@Nullable Either3<Range, PrepareRenameResult, PrepareRenameDefaultBehavior>> prepareRename(
             PrepareRenameParams params) {
         return this.<@Nullable Either3<Range, PrepareRenameResult, PrepareRenameDefaultBehavior>>ask(
-                "prepare rename", params.getTextDocument(), null, a -> {
+                "prepare rename", params.getTextDocument(), nothing(), a -> {
                     try {
                         Use use = Changing.renamed(a, offset(a, params.getPosition()));
                         return Either3.forFirst(a.document().lines().range(use.place()));

@@ -5,6 +5,7 @@ import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemNotFoundException;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
 
 /** The names of texts for the compiler: the path of a file, and of anything else what the editor calls it. */
@@ -35,7 +36,7 @@ final class SourceNames {
         StringBuilder out = new StringBuilder();
         for (byte b : uri.getBytes(StandardCharsets.UTF_8)) {
             if (b <= ' ' || "\"<>\\^`{|}\u007F".indexOf(b) >= 0) {
-                out.append(String.format("%%%02X", b & 0xFF));
+                out.append(String.format(Locale.ROOT, "%%%02X", b & 0xFF));
             } else {
                 out.append((char) b);
             }

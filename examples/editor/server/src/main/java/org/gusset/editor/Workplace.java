@@ -95,7 +95,7 @@ final class Workplace {
     private boolean isFresh(Kept last, Document document) {
         Analysis analysis = last.analysis();
         if (!analysis.document().isSame(document)
-                || analysis.body() != body()
+                || !analysis.body().equals(body())
                 || !analysis.style().equals(options.style())) {
             return false;
         }

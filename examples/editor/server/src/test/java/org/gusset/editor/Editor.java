@@ -21,6 +21,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.function.Predicate;
 import org.eclipse.lsp4j.ClientCapabilities;
 import org.eclipse.lsp4j.DidChangeTextDocumentParams;
 import org.eclipse.lsp4j.DidChangeWatchedFilesCapabilities;
@@ -265,15 +266,15 @@ final class Editor implements LanguageClient, AutoCloseable {
         told.put(diagnostics.getUri(), diagnostics);
     }
 
-    /** Waits until the messages about a text are told once more, without a new state of it. */
-    List<org.eclipse.lsp4j.Diagnostic> toldAnew(String name, Runnable work) {
-        told.remove(uri(name));
-        work.run();
+    /** Waits until the messages about a text are such, whatever is told before. */
+    void until(String name, Predicate<List<org.eclipse.lsp4j.Diagnostic>> such) {
         long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE);
-        while (!told.containsKey(uri(name)) && System.nanoTime() < end) {
+        PublishDiagnosticsParams last = told.get(uri(name));
+        while (last == null || !such.test(last.getDiagnostics())) {
+            assertThat(System.nanoTime()).as("it stays at " + last).isLessThan(end);
             pause();
+            last = told.get(uri(name));
         }
-        return Objects.requireNonNull(told.get(uri(name)), name).getDiagnostics();
     }
 
     @Override
