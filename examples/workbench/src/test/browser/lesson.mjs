@@ -169,6 +169,9 @@ async function checks() {
         return box.left >= frame.left && box.right <= frame.right && box.top >= frame.top && box.bottom <= frame.bottom;
       });
     });
+    // The page measures itself when its window was changed.
+    const settled = () => page.evaluate(() => new Promise(done => requestAnimationFrame(() => requestAnimationFrame(done))));
+    await settled();
     const far = await word();
     await page.locator('#closer').click();
     assert.ok(await word() > 1.5 * far, 'closer is larger');
@@ -177,6 +180,7 @@ async function checks() {
     await page.reload();
     assert.ok(await word() > 1.5 * far, 'closer is kept');
     await page.locator('#closer').click();
+    await settled();
     assert.ok(Math.abs(await word() - far) < 0.5, 'and the whole is back');
     done('the picture from closer by');
 
