@@ -123,22 +123,18 @@ final class Tokens {
                                 SyntaxCode.CURLY_QUOTE,
                                 spans.of(token),
                                 Hint.of("quote.straight", "Use the straight quote `\"` at both ends.")
-                                        .replacing(
-                                                spans.of(token),
-                                                "\""
-                                                        + token.getText()
-                                                                .substring(
-                                                                        1,
-                                                                        token.getText()
-                                                                                        .length()
-                                                                                - 1)
-                                                        + "\""));
+                                        .replacing(spans.of(token), straight(token.getText())));
                     }
                     read.add(token);
                 }
             }
         }
         return read;
+    }
+
+    /** A string between curly quotes, between straight ones. */
+    private static String straight(String curly) {
+        return '"' + curly.substring(1, curly.length() - 1) + '"';
     }
 
     private void stray(CommonToken token, List<CommonToken> read, Span span) {

@@ -2,6 +2,7 @@ package org.gusset.editor;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.eclipse.lsp4j.CompletionItem;
 import org.eclipse.lsp4j.CompletionItemKind;
@@ -209,8 +210,8 @@ final class Completing {
         for (Named member : among) {
             name(member, rank(member).orElse(OTHER));
         }
-        owner.ifPresent(o -> Vocabulary.PARTS.getOrDefault(kind(o), java.util.Map.of()).entrySet().stream()
-                .sorted(java.util.Map.Entry.comparingByKey())
+        owner.ifPresent(o -> Vocabulary.PARTS.getOrDefault(kind(o), Map.of()).entrySet().stream()
+                .sorted(Map.Entry.comparingByKey())
                 .forEach(p -> item(
                         p.getKey(),
                         CompletionItemKind.Property,
