@@ -234,10 +234,16 @@ final class Editor implements LanguageClient, AutoCloseable {
         told.remove(uri(name));
         remote.getTextDocumentService().didClose(new DidCloseTextDocumentParams(id(name)));
         long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE);
-        while (!told.containsKey(uri(name)) && System.nanoTime() < end) {
+        // What was still under way about the open text has a version, what is told of a closed one has none.
+        while (!toldClosed(name) && System.nanoTime() < end) {
             pause();
         }
         return Objects.requireNonNull(told.get(uri(name)), name).getDiagnostics();
+    }
+
+    private boolean toldClosed(String name) {
+        PublishDiagnosticsParams last = told.get(uri(name));
+        return last != null && last.getVersion() == null;
     }
 
     private static void pause() {
