@@ -26,7 +26,6 @@ record Meant(Kind kind, Optional<Dimension> dimension, List<String> words) {
     /** Signs between two amounts, or between two edges that are sewn to each other. */
     private static final Set<String> BESIDE_AMOUNTS = Set.of("+", "-", "<", ">", "<=", ">=");
 
-    private static final Set<String> UNITS = Set.of("mm", "cm", "m", "in", "ft", "yd");
     private static final Set<String> DIRECTIONS = Set.of("left", "right", "up", "down");
 
     private static Meant of(Kind kind) {
@@ -74,7 +73,7 @@ record Meant(Kind kind, Optional<Dimension> dimension, List<String> words) {
                 return of(Kind.PATH);
             }
             Optional<Dimension> left = meaning(before, offset, names, source).flatMap(Named::dimension);
-            boolean length = left.isEmpty() && UNITS.contains(before);
+            boolean length = left.isEmpty() && Vocabulary.LENGTH_UNITS.contains(before);
             return new Meant(Kind.AMOUNT, length ? Optional.of(Dimension.LENGTH) : left, List.of());
         }
         if (last.equals("else") && open >= 0) {
